@@ -1,0 +1,223 @@
+using System.Collections.Immutable;
+using DiagRules.Model.Calculations;
+using DiagRules.Model.Problems;
+
+namespace DiagRules.Model.Conditions;
+
+/// <summary>A number in a condition: what stands on either side of a comparison, or behind <c>from:</c>. Immutable.</summary>
+/// <param name="Type">Dimension, and whether it is a point on the temperature scale; checked when the pack was loaded.</param>
+/// <param name="Place">Where it is written.</param>
+public abstract record Term(TermType Type, SourcePlace Place)
+{
+    /// <summary>Whether this is a reading by itself, which a comparison may place beyond the meter's range.</summary>
+    internal virtual bool MayBeInfinite => false;
+
+    /// <summary>Its value in SI and its slope against one measured reading.</summary>
+    /// <param name="facts">What is known.</param>
+    /// <param name="seed">The measured reading whose slope is wanted, or -1 for the value alone.</param>
+    /// <returns>NaN as value where something needed is unknown or does not compute.</returns>
+    public abstract Slope Evaluate(IFacts facts, int seed = -1);
+
+    /// <summary>Adds every measured reading this depends on, through derived ones too, each once.</summary>
+    internal abstract void CollectBases(SortedSet<int> bases);
+}
+
+/// <summary>A literal.</summary>
+/// <param name="Si">Value in SI.</param>
+/// <param name="Type">Dimension.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record LiteralTerm(double Si, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1) => new(Si, 0);
+
+    internal override void CollectBases(SortedSet<int> bases)
+    {
+    }
+}
+
+/// <summary>A parameter of the pack.</summary>
+/// <param name="Parameter">Index of the parameter.</param>
+/// <param name="Type">Dimension.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record ParameterTerm(int Parameter, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return new(facts.Parameter(Parameter), 0);
+    }
+
+    internal override void CollectBases(SortedSet<int> bases)
+    {
+    }
+}
+
+/// <summary>A reading.</summary>
+/// <param name="Reading">The reading.</param>
+/// <param name="Type">Dimension.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record ReadingTerm(Reading Reading, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    internal override bool MayBeInfinite => true;
+
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var value = facts.Reading(Reading.Index);
+        if (seed < 0 || !double.IsFinite(value))
+        {
+            return new(value, 0);
+        }
+
+        return Reading.From is null
+            ? new(value, Reading.Index == seed ? 1 : 0)
+            : new(value, Reading.From.Evaluate(facts, seed).Rate);
+    }
+
+    internal override void CollectBases(SortedSet<int> bases)
+    {
+        if (Reading.From is null)
+        {
+            bases.Add(Reading.Index);
+        }
+        else
+        {
+            Reading.From.CollectBases(bases);
+        }
+    }
+}
+
+/// <summary>A sum or difference, product or quotient of two terms.</summary>
+/// <param name="Operator">One of <c>+ - * /</c>.</param>
+/// <param name="Left">Left side.</param>
+/// <param name="Right">Right side.</param>
+/// <param name="Type">Dimension of the result.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record ArithmeticTerm(char Operator, Term Left, Term Right, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1)
+    {
+        var left = Left.Evaluate(facts, seed);
+        var right = Right.Evaluate(facts, seed);
+        var result = Operator switch
+        {
+            '+' => new Slope(left.Value + right.Value, left.Rate + right.Rate),
+            '-' => new Slope(left.Value - right.Value, left.Rate - right.Rate),
+            '*' => new Slope(left.Value * right.Value, (left.Rate * right.Value) + (left.Value * right.Rate)),
+            _ => new Slope(left.Value / right.Value, (left.Rate - (left.Value / right.Value * right.Rate)) / right.Value),
+        };
+
+        // A reading beyond its meter's range is beyond every limit, but no arithmetic can be done with it; nor with x / 0.
+        return double.IsFinite(left.Value) && double.IsFinite(right.Value) && double.IsFinite(result.Value) ? result : Slope.Unknown;
+    }
+
+    internal override void CollectBases(SortedSet<int> bases)
+    {
+        Left.CollectBases(bases);
+        Right.CollectBases(bases);
+    }
+}
+
+/// <summary>A term with the sign turned.</summary>
+/// <param name="Operand">The term.</param>
+/// <param name="Type">Dimension.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record NegatedTerm(Term Operand, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1)
+    {
+        var operand = Operand.Evaluate(facts, seed);
+        return double.IsFinite(operand.Value) ? new(-operand.Value, -operand.Rate) : Slope.Unknown;
+    }
+
+    internal override void CollectBases(SortedSet<int> bases) => Operand.CollectBases(bases);
+}
+
+/// <summary>A call of a calculation, built in or from a library.</summary>
+/// <param name="Calculation">The calculation.</param>
+/// <param name="Arguments">One term per parameter, in the calculation's order, defaults filled in.</param>
+/// <param name="Type">Dimension of the result.</param>
+/// <param name="Place">Where it is written.</param>
+public sealed record CallTerm(ICalculation Calculation, ImmutableArray<Term> Arguments, TermType Type, SourcePlace Place) : Term(Type, Place)
+{
+    // Central differences lose half the digits of a double; a step of its cube root balances truncation against rounding.
+    private const double RelativeStep = 6e-6;
+
+    /// <inheritdoc/>
+    public override Slope Evaluate(IFacts facts, int seed = -1)
+    {
+        Span<double> values = stackalloc double[Arguments.Length];
+        Span<double> rates = stackalloc double[Arguments.Length];
+        for (var i = 0; i < Arguments.Length; i++)
+        {
+            var argument = Arguments[i].Evaluate(facts, seed);
+            if (!double.IsFinite(argument.Value))
+            {
+                return Slope.Unknown;
+            }
+
+            values[i] = argument.Value;
+            rates[i] = argument.Rate;
+        }
+
+        var value = Guarded(values);
+        return double.IsFinite(value) ? new(value, seed < 0 ? 0 : Rate(values, rates, value)) : Slope.Unknown;
+    }
+
+    internal override void CollectBases(SortedSet<int> bases)
+    {
+        foreach (var argument in Arguments)
+        {
+            argument.CollectBases(bases);
+        }
+    }
+
+    private double Rate(Span<double> values, ReadOnlySpan<double> rates, double value)
+    {
+        double total = 0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (rates[i] == 0)
+            {
+                continue;
+            }
+
+            var at = values[i];
+            var step = RelativeStep * Math.Max(Math.Abs(at), 1e-6);
+            values[i] = at + step;
+            var above = Guarded(values);
+            values[i] = at - step;
+            var below = Guarded(values);
+            values[i] = at;
+
+            // At the edge of the valid range only one side computes.
+            var slope = double.IsFinite(above) && double.IsFinite(below) ? (above - below) / (2 * step)
+                : double.IsFinite(above) ? (above - value) / step
+                : double.IsFinite(below) ? (value - below) / step
+                : 0;
+            total += slope * rates[i];
+        }
+
+        return total;
+    }
+
+    /// <summary>A plugin that throws all the same makes its reading unknown and harms nothing else.</summary>
+    private double Guarded(ReadOnlySpan<double> values)
+    {
+        try
+        {
+            return Calculation.Compute(values).Value;
+        }
+#pragma warning disable CA1031 // The contract of a pack: whatever a calculation throws, the reading is unknown.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return double.NaN;
+        }
+    }
+}

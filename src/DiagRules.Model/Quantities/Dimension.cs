@@ -1,0 +1,43 @@
+namespace DiagRules.Model.Quantities;
+
+/// <summary>
+/// The kind of a quantity as exponents of base dimensions (ISO 80000-1). Immutable value; the default is a bare number.
+/// </summary>
+/// <remarks>
+/// Plane angle counts as a base dimension here, so that torque (energy per angle) is not energy, and turns per minute are
+/// not hertz. A temperature point (<c>degC</c>) has the dimension of temperature too; <see cref="Unit.IsPoint"/> tells it
+/// from a difference.
+/// </remarks>
+/// <param name="Length">Exponent of length.</param>
+/// <param name="Mass">Exponent of mass.</param>
+/// <param name="Time">Exponent of time.</param>
+/// <param name="Current">Exponent of electric current.</param>
+/// <param name="Temperature">Exponent of thermodynamic temperature.</param>
+/// <param name="Angle">Exponent of plane angle.</param>
+public readonly record struct Dimension(
+    sbyte Length = 0, sbyte Mass = 0, sbyte Time = 0, sbyte Current = 0, sbyte Temperature = 0, sbyte Angle = 0)
+{
+    /// <summary>A bare number; percent too.</summary>
+    public static Dimension None => default;
+
+    /// <summary>Whether this is a bare number.</summary>
+    public bool IsNone => this == default;
+
+    /// <summary>The dimension of a product.</summary>
+    public static Dimension operator *(Dimension left, Dimension right) => new(
+        (sbyte)(left.Length + right.Length),
+        (sbyte)(left.Mass + right.Mass),
+        (sbyte)(left.Time + right.Time),
+        (sbyte)(left.Current + right.Current),
+        (sbyte)(left.Temperature + right.Temperature),
+        (sbyte)(left.Angle + right.Angle));
+
+    /// <summary>The dimension of a quotient.</summary>
+    public static Dimension operator /(Dimension left, Dimension right) => new(
+        (sbyte)(left.Length - right.Length),
+        (sbyte)(left.Mass - right.Mass),
+        (sbyte)(left.Time - right.Time),
+        (sbyte)(left.Current - right.Current),
+        (sbyte)(left.Temperature - right.Temperature),
+        (sbyte)(left.Angle - right.Angle));
+}

@@ -1,0 +1,35 @@
+namespace DiagRules.Packs;
+
+/// <summary>The files of one pack, wherever they come from.</summary>
+public abstract class PackFiles
+{
+    /// <summary>How problems name the pack before its id is known: the folder as the caller gave it, or a name.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>Every <c>*.yaml</c> of the pack; paths are relative to it, with forward slashes, in ordinal order.</summary>
+    public abstract IReadOnlyList<string> Paths { get; }
+
+    /// <summary>How a problem shows a path.</summary>
+    public abstract string Display(string path);
+
+    /// <summary>The bytes of a file, at most <paramref name="limit"/> + 1 of them.</summary>
+    public abstract byte[] Read(string path, int limit);
+
+    /// <summary>Files given as text, for tests and for hosts that keep packs in a store.</summary>
+    /// <param name="files">Relative path (<c>pack.yaml</c>, <c>cases/first.yaml</c>) and text.</param>
+    public static PackFiles FromText(params (string Path, string Text)[] files) => new TextFiles(files);
+
+    private sealed class TextFiles((string Path, string Text)[] files) : PackFiles
+    {
+        private readonly SortedDictionary<string, string> _texts =
+            new(files.ToDictionary(file => file.Path, file => file.Text, StringComparer.Ordinal), StringComparer.Ordinal);
+
+        public override string Name => "pack";
+
+        public override IReadOnlyList<string> Paths => [.. _texts.Keys];
+
+        public override string Display(string path) => path;
+
+        public override byte[] Read(string path, int limit) => System.Text.Encoding.UTF8.GetBytes(_texts[path]);
+    }
+}
