@@ -1,4 +1,4 @@
-namespace DiagRules.Weighing;
+namespace DiagRules.Confidence;
 
 /// <summary>The standard normal distribution.</summary>
 internal static class NormalDistribution

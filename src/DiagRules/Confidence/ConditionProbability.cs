@@ -1,7 +1,7 @@
 using DiagRules.Facts;
 using DiagRules.Model.Conditions;
 
-namespace DiagRules.Weighing;
+namespace DiagRules.Confidence;
 
 /// <summary>
 /// How likely a condition is to hold when readings are normal about their values with their standard uncertainty, each comparison
