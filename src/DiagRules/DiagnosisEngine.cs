@@ -2,6 +2,7 @@ using DiagRules.Confidence;
 using DiagRules.Facts;
 using DiagRules.Model;
 using DiagRules.Model.Cases;
+using DiagRules.Packs.Observations;
 using DiagRules.Rules;
 using DiagRules.Saving;
 
@@ -21,11 +22,14 @@ namespace DiagRules;
 /// </example>
 public sealed class DiagnosisEngine
 {
+    private readonly ObservationReader _observations;
+
     private DiagnosisEngine(Pack pack, string? chassis, EngineOptions options)
     {
         Pack = pack;
         Chassis = chassis;
         Options = options;
+        _observations = new ObservationReader(pack);
         Index = new PackIndex(pack, chassis);
         Book = new RuleBook(pack, chassis);
         Network = new CauseNetwork(pack, chassis);
@@ -105,4 +109,6 @@ public sealed class DiagnosisEngine
         options ??= new SessionOptions();
         return new DiagnosisSession(this, options.With(saved.Complaint), saved.Observations);
     }
+
+    internal ObservationResult ReadObservation(string id, string value) => _observations.Read(id, value);
 }

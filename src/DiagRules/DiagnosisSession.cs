@@ -2,7 +2,6 @@ using DiagRules.Confidence;
 using DiagRules.Facts;
 using DiagRules.Model;
 using DiagRules.Model.Cases;
-using DiagRules.Packs.Observations;
 using DiagRules.Results;
 using DiagRules.Rules;
 using DiagRules.Saving;
@@ -44,31 +43,31 @@ public sealed class DiagnosisSession
 
     /// <summary>Puts an observation on record. Nothing is lost when it is refused.</summary>
     /// <returns>Whether it is on record and counts, and what is wrong with it.</returns>
-    public ObservationResult Observe(Observation observation)
+    public ObserveResult Observe(Observation observation)
     {
         ArgumentNullException.ThrowIfNull(observation);
         if (ObservationCheck.Refusal(Engine.Pack, Engine.Chassis, observation) is { } refusal)
         {
-            return new ObservationResult(IsAccepted: false, IsUsed: false, refusal);
+            return new ObserveResult(IsAccepted: false, IsUsed: false, refusal);
         }
 
         _record.Add(observation);
         Forget();
         var aside = ObservationCheck.SetAside(Engine.Pack, observation);
-        return new ObservationResult(IsAccepted: true, IsUsed: aside is null, aside);
+        return new ObserveResult(IsAccepted: true, IsUsed: aside is null, aside);
     }
 
     /// <summary>Puts an observation on record as people write it: <c>fuse-load</c>, <c>0.2 V</c>; <c>pump-sound</c>, <c>clicks-only</c>.</summary>
     /// <param name="id">Id of a reading, finding, cause or tried repair.</param>
     /// <param name="value">Value: number and unit, grade, several grades, <c>cannot-tell</c>, <c>over-range</c>, or the result of a repair.</param>
     /// <param name="by">Who observed it, or <see langword="null"/> for nobody in particular.</param>
-    public ObservationResult Observe(string id, string value, Skill? by = null)
+    public ObserveResult Observe(string id, string value, Skill? by = null)
     {
         ArgumentNullException.ThrowIfNull(id);
         ArgumentNullException.ThrowIfNull(value);
-        var reading = ObservationReader.Read(Engine.Pack, id, value);
+        var reading = Engine.ReadObservation(id, value);
         return reading.Observation is null
-            ? new ObservationResult(IsAccepted: false, IsUsed: false, reading.Problem)
+            ? new ObserveResult(IsAccepted: false, IsUsed: false, reading.Problem)
             : Observe(reading.Observation with { By = by });
     }
 
@@ -129,7 +128,7 @@ public sealed class DiagnosisSession
         _diagnosis = null;
     }
 
-    private Moment Now()
+    internal Moment Now()
     {
         if (_moment is not null)
         {

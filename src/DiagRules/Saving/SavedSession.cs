@@ -1,7 +1,6 @@
 using System.Text.Json;
 using DiagRules.Facts;
 using DiagRules.Model.Cases;
-using DiagRules.Packs.Observations;
 
 namespace DiagRules.Saving;
 
@@ -79,7 +78,7 @@ internal sealed record SavedSession(string? Complaint, IReadOnlyList<Observation
 
     private static Observation Read(ObservationDocument saved, DiagnosisEngine engine)
     {
-        var reading = ObservationReader.Read(engine.Pack, saved.Id, saved.Value);
+        var reading = engine.ReadObservation(saved.Id, saved.Value);
         var observation = reading.Observation
             ?? throw new SessionFormatException($"The saved session holds '{saved.Id}: {saved.Value}', which does not fit the pack: {reading.Problem?.Message}");
         observation = observation with

@@ -158,7 +158,7 @@ internal sealed class SituationBuilder
             Cost = _moment.CostOf(repair),
             Needs = IndicesOf(repair.Needs),
             Cures = [.. _moment.Network.Causes.SelectMany((cause, position) =>
-                cause.Repairs.Where(cure => cure.Repair == repair.Id && cure.Probability > 0).Select(cure => new Cure(position, cure.Probability)))],
+                cause.Repairs.Where(cure => cure.Repair == repair.Id && cure.Probability > 0).Select(cure => new Reasoning.Planning.Cure(position, cure.Probability)))],
             After = after,
             State = StateOf(repair),
         };
