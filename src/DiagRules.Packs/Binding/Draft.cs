@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using DiagRules.Model.Calculations;
+using DiagRules.Model.Problems;
+using DiagRules.Packs.Sets;
+using DiagRules.Packs.Text;
+using DiagRules.Packs.Values;
+
+namespace DiagRules.Packs.Binding;
+
+/// <summary>A pack in the making: its ids and what they turn into, and everything that reading one entry needs of the others.</summary>
+internal sealed class Draft(PackLimits limits, ProblemSink problems)
+{
+    private readonly Dictionary<string, Declared> _byId = new(StringComparer.Ordinal);
+
+    public PackLimits Limits { get; } = limits;
+
+    public ProblemSink Problems { get; } = problems;
+
+    public MemberSets Sets { get; set; } = MemberSets.None;
+
+    public ImmutableArray<string> Chassis { get; set; } = [];
+
+    public string? Currency { get; set; }
+
+    public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
+
+    /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
+    public Dictionary<string, ProbabilityWords> Words { get; } = new(StringComparer.Ordinal);
+
+    public ImmutableSortedDictionary<string, string> Systems { get; set; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Entries by section, in ordinal order of ids.</summary>
+    public Dictionary<string, ImmutableArray<Declared>> Sections { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Every mention of an entry by another.</summary>
+    public List<Reference> References { get; } = [];
+
+    public IEnumerable<string> Ids => _byId.Keys;
+
+    public ImmutableArray<Declared> Of(string section) => Sections.TryGetValue(section, out var entries) ? entries : [];
+
+    public Declared? Find(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>Adds an id, unless it is there already.</summary>
+    public bool TryAdd(Declared declared) => _byId.TryAdd(declared.Id, declared);
+
+    /// <summary>Everything declared, section by section.</summary>
+    public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));
+}
+
+/// <summary>One entry mentions another.</summary>
+/// <param name="From">The entry that mentions.</param>
+/// <param name="To">The entry mentioned.</param>
+/// <param name="Place">Where.</param>
+internal readonly record struct Reference(Declared From, Declared To, SourcePlace Place);
