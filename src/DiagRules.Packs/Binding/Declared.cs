@@ -49,5 +49,7 @@ internal sealed class Declared(string section, string id, SourcePlace place, Map
     /// <summary>What conditions see of it: an outline first, in the end the entry itself; <see langword="null"/> where neither could be made.</summary>
     public Entry? Entry { get; set; }
 
+    public ImmutableDictionary<string, string> Accepts { get; set; } = ImmutableDictionary<string, string>.Empty;
+
     public bool IsOn(string chassis) => Only.IsEmpty || Only.Contains(chassis, StringComparer.Ordinal);
 }

@@ -12,6 +12,8 @@ internal sealed class Draft(PackLimits limits, ProblemSink problems)
 {
     private readonly Dictionary<string, Declared> _byId = new(StringComparer.Ordinal);
 
+    private Declared[]? _nodes;
+
     public PackLimits Limits { get; } = limits;
 
     public ProblemSink Problems { get; } = problems;
@@ -20,7 +22,7 @@ internal sealed class Draft(PackLimits limits, ProblemSink problems)
 
     public ImmutableArray<string> Chassis { get; set; } = [];
 
-    public string? Currency { get; set; }
+    public Currencies Money { get; } = new(problems);
 
     public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
 
@@ -43,6 +45,15 @@ internal sealed class Draft(PackLimits limits, ProblemSink problems)
 
     /// <summary>Adds an id, unless it is there already.</summary>
     public bool TryAdd(Declared declared) => _byId.TryAdd(declared.Id, declared);
+
+    /// <summary>The graded entry with this position among them.</summary>
+    public Declared Node(int node)
+    {
+        _nodes ??= [.. All.Where(declared => declared.IsGraded).OrderBy(declared => declared.Node)];
+        return _nodes[node];
+    }
+
+    public ProbabilityWords WordsOf(string pack) => Words.GetValueOrDefault(pack, ProbabilityWords.Default);
 
     /// <summary>Everything declared, section by section.</summary>
     public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));

@@ -15,6 +15,12 @@ internal sealed record Target(string Noun, ImmutableArray<string> Sections)
     public static readonly Target Observable = new("finding or cause", [Section.Findings, Section.Causes, Section.Preconditions]);
     public static readonly Target Given = new("reading, finding or cause", [Section.Readings, Section.Findings, Section.Causes, Section.Preconditions]);
     public static readonly Target Altered = new("finding or reading", [Section.Findings, Section.Readings]);
+    /// <summary>Anything; the reader says itself what does not fit, since the problem has a code of its own.</summary>
+    public static readonly Target AnyEntry = new("finding or effect", Section.All);
+
+    /// <summary>Anything, where a finding is expected; see <see cref="AnyEntry"/>.</summary>
+    public static readonly Target AnyFinding = new("finding", Section.All);
+
     public static readonly Target Hazard = new("hazard", [Section.Hazards]);
     public static readonly Target Access = new("access state", [Section.Access]);
     public static readonly Target Complaint = new("complaint", [Section.Complaints]);
@@ -24,6 +30,9 @@ internal sealed record Target(string Noun, ImmutableArray<string> Sections)
 
     /// <summary>What restores a precondition counts as a repair, by the precondition's id.</summary>
     public static readonly Target Repair = new("repair", [Section.Repairs]) { TakesRestores = true };
+
+    /// <summary>Entries of <c>repairs</c> alone.</summary>
+    public static readonly Target ListedRepair = new("repair", [Section.Repairs]);
 
     public static readonly Target Step = new("check or repair", [Section.Checks, Section.Repairs]) { TakesQuestions = true, TakesRestores = true };
 

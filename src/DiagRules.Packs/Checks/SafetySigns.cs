@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Globalization;
 
 namespace DiagRules.Packs.Checks;
 
@@ -43,10 +44,20 @@ internal static class SafetySigns
         ["P034"] = "do not use with hand-held grinder", ["P035"] = "do not wear metal-studded footwear", ["P036"] = "no children allowed",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>Numbers, in order.</summary>
+    /// <summary>Numbers whose meaning is known, in order.</summary>
     public static IEnumerable<string> Numbers => Meanings.Keys.Order(StringComparer.Ordinal);
 
-    public static bool Has(string number) => Meanings.ContainsKey(number);
+    /// <summary>The numbers in short, for messages.</summary>
+    public const string Ranges = "W001 to W080, M001 to M068, P001 to P074";
+
+    // Registered after the numbers above; their meanings are not needed here, and refusing a sign that exists would be worse.
+    private static readonly (char Kind, int First, int Last)[] Later = [('W', 43, 80), ('M', 33, 68), ('P', 37, 74)];
+
+    /// <summary>Whether a number is registered.</summary>
+    public static bool Has(string number) =>
+        Meanings.ContainsKey(number)
+        || (number.Length == 4 && int.TryParse(number.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var value)
+            && Later.Any(range => range.Kind == number[0] && value >= range.First && value <= range.Last));
 
     /// <summary>The meaning in short form.</summary>
     public static string? Meaning(string number) => Meanings.GetValueOrDefault(number);

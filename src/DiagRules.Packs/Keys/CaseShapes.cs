@@ -47,4 +47,6 @@ internal static class CaseShapes
         new KeySpec("minutes", Number, "Minutes it took."),
         new KeySpec("expect", new ShapeForm(Expectation), "What the diagnosis must say."),
         new KeySpec("source", Sentence, "Where the case was published."));
+
+    public static readonly ShapeForm CaseForm = new(Case);
 }

@@ -17,6 +17,9 @@ internal sealed class ProblemSink
     public void Add(ProblemDescriptor descriptor, SourcePlace place, string message) =>
         _problems.Add(new Problem(descriptor, message, place));
 
+    /// <summary>Adds one that was made elsewhere.</summary>
+    public void Add(Problem problem) => _problems.Add(problem);
+
     /// <summary>All of them in order of file, line and column; doubles from <c>$set</c> copies of one place once.</summary>
     public IReadOnlyList<Problem> InOrder() =>
         [.. _problems.Distinct().OrderBy(problem => problem.Place).ThenBy(problem => problem.Code, StringComparer.Ordinal)];

@@ -11,6 +11,9 @@ internal sealed class PackTrees
     /// <summary>The whole of <c>pack.yaml</c>, or <see langword="null"/> when it could not be read.</summary>
     public MapNode? Head { get; set; }
 
+    /// <summary>Whether the pack builds on others.</summary>
+    public bool IsLayer => Head?.Find("extends")?.Value is ListNode { Items.Count: > 0 };
+
     /// <summary>Entries by section, in order of file and line; an id may stand twice still.</summary>
     public Dictionary<string, List<MapPair>> Sections { get; } = new(StringComparer.Ordinal);
 

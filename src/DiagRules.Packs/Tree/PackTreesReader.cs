@@ -15,6 +15,7 @@ internal sealed partial class PackTreesReader
     private readonly PackLimits _limits;
     private readonly FileReader _reader;
     private readonly PackTrees _pack;
+    private readonly List<MapNode> _maps = [];
 
     private PackTreesReader(PackFiles files, PackLimits limits)
     {
@@ -47,6 +48,7 @@ internal sealed partial class PackTreesReader
             ReadFile(path);
         }
 
+        CheckShapes();
         foreach (var path in _files.Refused)
         {
             _pack.Problems.Add(
@@ -71,6 +73,22 @@ internal sealed partial class PackTreesReader
         else if (SingleMap(path, documents) is { } map)
         {
             TakeIn(path, map);
+        }
+    }
+
+    /// <summary>Held against the table of keys when all is read: whether the pack builds on others stands in one file and counts in all.</summary>
+    private void CheckShapes()
+    {
+        var check = new ShapeCheck(_pack.Problems, _pack.IsLayer);
+        foreach (var map in _maps)
+        {
+            check.CheckShape(map, map == _pack.Head ? FileShapes.PackFile : FileShapes.SectionFile);
+        }
+
+        var caseCheck = new ShapeCheck(_pack.CaseProblems);
+        foreach (var document in _pack.Cases)
+        {
+            caseCheck.Check("case", document, CaseShapes.CaseForm);
         }
     }
 
@@ -114,6 +132,7 @@ internal sealed partial class PackTreesReader
 
     private void TakeIn(string path, MapNode map)
     {
+        _maps.Add(map);
         var isHead = path == HeadFile;
         if (isHead)
         {
