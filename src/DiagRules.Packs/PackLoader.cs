@@ -1,6 +1,7 @@
 using DiagRules.Model;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Binding;
+using DiagRules.Packs.Cases;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
 
@@ -54,7 +55,8 @@ public sealed class PackLoader
         var head = headBinder.Bind();
         var binder = new PackBinder(draft);
         binder.Bind(trees.Sections);
-        return draft.Problems.HasErrors ? null : binder.Build(head);
+        var cases = new CaseReader(draft.For(trees.CaseProblems), head.Id).Read(trees.Cases);
+        return draft.Problems.HasErrors ? null : binder.Build(head, cases);
     }
 
     private static IReadOnlyList<Problem> Problems(PackTrees trees)

@@ -8,34 +8,57 @@ using DiagRules.Packs.Values;
 namespace DiagRules.Packs.Binding;
 
 /// <summary>A pack in the making: its ids and what they turn into, and everything that reading one entry needs of the others.</summary>
-internal sealed class Draft(PackLimits limits, ProblemSink problems)
+internal sealed class Draft
 {
-    private readonly Dictionary<string, Declared> _byId = new(StringComparer.Ordinal);
-
+    private readonly Dictionary<string, Declared> _byId;
     private Declared[]? _nodes;
 
-    public PackLimits Limits { get; } = limits;
+    public Draft(PackLimits limits, ProblemSink problems)
+        : this(limits, problems, new(StringComparer.Ordinal), new(problems))
+    {
+    }
 
-    public ProblemSink Problems { get; } = problems;
+    private Draft(PackLimits limits, ProblemSink problems, Dictionary<string, Declared> byId, Currencies money)
+    {
+        Limits = limits;
+        Problems = problems;
+        _byId = byId;
+        Money = money;
+    }
+
+    public PackLimits Limits { get; }
+
+    public ProblemSink Problems { get; }
 
     public MemberSets Sets { get; set; } = MemberSets.None;
 
     public ImmutableArray<string> Chassis { get; set; } = [];
 
-    public Currencies Money { get; } = new(problems);
+    public Currencies Money { get; }
 
     public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
 
     /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
-    public Dictionary<string, ProbabilityWords> Words { get; } = new(StringComparer.Ordinal);
+    public Dictionary<string, ProbabilityWords> Words { get; private init; } = new(StringComparer.Ordinal);
 
     public ImmutableSortedDictionary<string, string> Systems { get; set; } = ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>Entries by section, in ordinal order of ids.</summary>
-    public Dictionary<string, ImmutableArray<Declared>> Sections { get; } = new(StringComparer.Ordinal);
+    public Dictionary<string, ImmutableArray<Declared>> Sections { get; private init; } = new(StringComparer.Ordinal);
 
     /// <summary>Every mention of an entry by another.</summary>
     public List<Reference> References { get; } = [];
+
+    /// <summary>The same pack, with problems going elsewhere: those of recorded cases do not refuse it.</summary>
+    public Draft For(ProblemSink problems) => new(Limits, problems, _byId, Money)
+    {
+        Sets = Sets,
+        Chassis = Chassis,
+        Calculations = Calculations,
+        Words = Words,
+        Systems = Systems,
+        Sections = Sections,
+    };
 
     public IEnumerable<string> Ids => _byId.Keys;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
+using DiagRules.Model.Cases;
 using DiagRules.Model.Conditions;
 using DiagRules.Model.Problems;
 using DiagRules.Model.Quantities;
@@ -42,8 +43,8 @@ internal sealed class PackBinder(Draft draft)
         _restores = [.. implied.Restores(draft.Of(Section.Repairs).Length)];
     }
 
-    /// <summary>The pack, its cases left out. Only to be asked for when nothing was refused.</summary>
-    public Pack Build(Head head)
+    /// <summary>The pack. Only to be asked for when nothing was refused.</summary>
+    public Pack Build(Head head, ImmutableArray<RecordedCase> cases)
     {
         ImmutableArray<Cause> causes = [.. Entries<Cause>(Section.Causes), .. Entries<Cause>(Section.Preconditions)];
         var (effects, findings) = (Entries<Effect>(Section.Effects), Entries<Finding>(Section.Findings));
@@ -76,6 +77,7 @@ internal sealed class PackBinder(Draft draft)
             Access = Entries<Access>(Section.Access),
             Hazards = Entries<Hazard>(Section.Hazards),
             Repairs = [.. Entries<Repair>(Section.Repairs), .. _restores],
+            Cases = cases,
         };
     }
 
