@@ -56,7 +56,7 @@ internal sealed class BindingScope
                 ProblemCatalogue.LimitExceeded,
                 start,
                 end,
-                $"Written out for all members the condition has more than {_limits.Size} parts; split it into findings of its own (limit 'ConditionSize').");
+                $"Written out for all members the condition has more than {_limits.Size} parts; split it into findings of its own (setting 'ConditionSize').");
         }
 
         return !IsTooLarge;

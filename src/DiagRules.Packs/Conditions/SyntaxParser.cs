@@ -123,7 +123,7 @@ internal sealed partial class SyntaxParser
                     ProblemCatalogue.LimitExceeded,
                     Current.Start,
                     Current.End,
-                    $"The condition is nested more than {_limits.Depth} deep; split it into findings of its own (limit 'ConditionDepth').");
+                    $"The condition is nested more than {_limits.Depth} deep; split it into findings of its own (setting 'ConditionDepth').");
             }
 
             return null;
