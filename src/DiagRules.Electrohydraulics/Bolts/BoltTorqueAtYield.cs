@@ -14,7 +14,7 @@ internal sealed class BoltTorqueAtYield() : Calculation(
     gives: "N.m",
     formula:
         "F * (0.16 P + 0.58 d2 * friction + 0.625 * diameter * friction), F = 0.9 Rp A0 / sqrt(1 + 3 * (1.5 * d2 / d0 * (P / (pi * d2) + " +
-        "1.155 * friction))^2)",
+        "1.155 * friction))^2); P, d2, d0, A0 of the thread, Rp yield stress of the class",
     source:
         "VDI 2230 part 1 (formula from memory, its table for M5 to M8 8.8 within 5 %); ISO 724 thread dimensions; head taken as 1.25 " +
         "diameters between friction circles",

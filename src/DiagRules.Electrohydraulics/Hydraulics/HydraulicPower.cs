@@ -8,7 +8,7 @@ internal sealed class HydraulicPower() : Calculation(
     takes:
     [
         Input.NotNegative("pressure", "bar", "gauge pressure"),
-        Input.NotNegative("flow", "L/min", "flow"),
+        Input.NotNegative("flow", "L/min", "flow of the oil"),
     ],
     gives: "kW",
     formula: "pressure * flow",

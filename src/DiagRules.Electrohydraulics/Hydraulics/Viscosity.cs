@@ -12,7 +12,9 @@ internal sealed class Viscosity() : Calculation(
         Input.Between(2, 500, "viscosity-100", "mm2/s", "at 100 degC, from the data sheet"),
     ],
     gives: "mm2/s",
-    formula: "lg lg (viscosity / (mm2/s) + 0.7) = A - B * lg (temperature / K), with A and B from the two given values",
+    formula:
+        "lg lg (result / (mm2/s) + 0.7) = A - B * lg (temperature / K), with A and B such that it gives viscosity-40 at 40 degC and " +
+        "viscosity-100 at 100 degC",
     source: "ASTM D341",
     range: "2 to 20 million mm2/s; close between the two points and beyond for a few tens of kelvin. Cold oil near its pour point is stiffer than this says")
 {
