@@ -11,7 +11,7 @@ internal sealed class Enumeration
         Visit(new int[model.Nodes.Count], 0, 1, 1);
     }
 
-    /// <summary>Every combination with the probability of its roots and of its other nodes given these.</summary>
+    /// <summary>Every combination its roots allow, with the probability of its roots and of its other nodes given these.</summary>
     public List<(int[] Grades, double Roots, double Children)> Combinations { get; } = [];
 
     public double Probability(double[]?[] likelihoods) => Sum(likelihoods, _ => true);
@@ -28,19 +28,32 @@ internal sealed class Enumeration
     public static double Likelihood(double[]?[] likelihoods, int[] grades)
     {
         var product = 1.0;
-        for (var node = 0; node < grades.Length; node++)
+        for (var node = 0; node < grades.Length && product > 0; node++)
         {
-            product *= likelihoods[node]?[grades[node]] ?? 1;
+            product *= likelihoods[node] is { } values ? values[grades[node]] : 1;
         }
 
         return product;
     }
 
     private double Sum(double[]?[] likelihoods, Func<int[], bool> isWanted)
-        => Combinations.Where(c => isWanted(c.Grades)).Sum(c => c.Roots * c.Children * Likelihood(likelihoods, c.Grades));
+    {
+        var sum = 0.0;
+        foreach (var (grades, roots, children) in Combinations)
+        {
+            sum += roots > 0 && isWanted(grades) ? roots * children * Likelihood(likelihoods, grades) : 0;
+        }
+
+        return sum;
+    }
 
     private void Visit(int[] grades, int node, double roots, double rest)
     {
+        if (rest == 0)
+        {
+            return;
+        }
+
         if (node == grades.Length)
         {
             Combinations.Add(([.. grades], roots, rest));
