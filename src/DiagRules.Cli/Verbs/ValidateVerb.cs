@@ -1,0 +1,68 @@
+using System.CommandLine;
+using DiagRules.Cli.Inputs;
+using DiagRules.Cli.Rendering;
+using DiagRules.Model.Problems;
+
+namespace DiagRules.Cli.Verbs;
+
+/// <summary><c>validate</c>: all problems of packs and their recorded cases.</summary>
+internal sealed class ValidateVerb : Verb
+{
+    private readonly Argument<string[]> _packs = new("PACK") { Description = "Folder of a pack", Arity = ArgumentArity.ZeroOrMore };
+    private readonly FormatInput _format = new();
+    private readonly StrictnessInput _strictness = new();
+
+    public ValidateVerb()
+        : base("validate", "Shows all problems of packs and their recorded cases.")
+    {
+        Add(_packs);
+        _format.AddTo(this);
+        _strictness.AddTo(this);
+    }
+
+    public override IReadOnlyList<string> Examples { get; } =
+    [
+        "diagrules validate rulepacks/corrie-ld4-tail-lift",
+        "diagrules validate rulepacks/* --warnings-as-errors=DR2012,DR5001",
+    ];
+
+    public override int Run(ParseResult parsed, Terminal terminal)
+    {
+        var isJson = _format.IsJson(parsed);
+        var strictness = _strictness.Read(parsed);
+        string[] packs = [.. parsed.GetValue(_packs) ?? [], .. strictness.Packs];
+        if (packs.Length == 0)
+        {
+            throw new WrongUseException("'validate' wants PACK: Folder of a pack. See 'diagrules validate --help'.");
+        }
+
+        var isReadable = true;
+        var problems = new List<Problem>();
+        foreach (var pack in packs)
+        {
+            try
+            {
+                problems.AddRange(PackInput.Load(pack).Problems.Select(strictness.Raise));
+            }
+            catch (WrongUseException exception)
+            {
+                // The other packs are still worth looking at.
+                terminal.Error.WriteLine(exception.Message);
+                isReadable = false;
+            }
+        }
+
+        if (isJson)
+        {
+            ProblemJson.Write(terminal.Out, problems);
+        }
+        else
+        {
+            ProblemText.Write(terminal.Out, problems, packs.Length);
+        }
+
+        return !isReadable ? ExitCode.WrongUse
+            : problems.Any(problem => problem.Severity == Severity.Error) ? ExitCode.NotGood
+            : ExitCode.Good;
+    }
+}
