@@ -109,6 +109,9 @@ public sealed class Pack
     /// <summary>Recorded cases that could be read.</summary>
     public ImmutableArray<RecordedCase> Cases { get; init; } = [];
 
+    /// <summary>All entries that have an id of their own: not the implied checks and repairs. In no particular order.</summary>
+    public IEnumerable<Entry> Entries => _byId.Value.Values;
+
     /// <summary>The entry with this id, or <see langword="null"/>. Implied checks and repairs are found in their own lists only.</summary>
     public Entry? Find(string id) => _byId.Value.GetValueOrDefault(id);
 

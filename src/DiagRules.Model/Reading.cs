@@ -23,6 +23,11 @@ public sealed record Reading : Entry
 
     /// <summary>How it derives from other readings, or <see langword="null"/> for a measured one.</summary>
     public Term? From { get; init; }
+
+    /// <summary>
+    /// Whether a value may be right; one that is not is kept on record and used for nothing. Beyond the meter's range is plausible.
+    /// </summary>
+    public bool IsPlausible(Quantity value) => Plausible is not { } range || !double.IsFinite(value.Value) || range.Contains(value.Si);
 }
 
 /// <summary>A closed range.</summary>

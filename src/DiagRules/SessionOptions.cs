@@ -16,4 +16,6 @@ public sealed class SessionOptions
 
     /// <summary>How many next steps a diagnosis lists. Default 5; 0 or less lists all.</summary>
     public int Steps { get; set; } = 5;
+
+    internal SessionOptions With(string? complaint) => new() { Complaint = complaint, Skill = Skill, Tools = Tools, Steps = Steps };
 }

@@ -9,8 +9,11 @@ namespace DiagRules.Model.Conditions;
 /// <param name="Place">Where it is written.</param>
 public abstract record Term(TermType Type, SourcePlace Place)
 {
-    /// <summary>Whether this is a reading by itself, which a comparison may place beyond the meter's range.</summary>
-    internal virtual bool MayBeInfinite => false;
+    /// <summary>How many parts it has with derived readings written out as what they derive from; loading refuses terms that grow too large.</summary>
+    public virtual int Size => 1;
+
+    /// <summary>How many of those parts lie within each other at most.</summary>
+    public virtual int Depth => 1;
 
     /// <summary>Its value in SI and its slope against one measured reading.</summary>
     /// <param name="facts">What is known.</param>
@@ -60,7 +63,11 @@ public sealed record ParameterTerm(int Parameter, TermType Type, SourcePlace Pla
 /// <param name="Place">Where it is written.</param>
 public sealed record ReadingTerm(Reading Reading, TermType Type, SourcePlace Place) : Term(Type, Place)
 {
-    internal override bool MayBeInfinite => true;
+    /// <inheritdoc/>
+    public override int Size => 1 + (Reading.From?.Size ?? 0);
+
+    /// <inheritdoc/>
+    public override int Depth => 1 + (Reading.From?.Depth ?? 0);
 
     /// <inheritdoc/>
     public override Slope Evaluate(IFacts facts, int seed = -1)
@@ -99,6 +106,12 @@ public sealed record ReadingTerm(Reading Reading, TermType Type, SourcePlace Pla
 public sealed record ArithmeticTerm(char Operator, Term Left, Term Right, TermType Type, SourcePlace Place) : Term(Type, Place)
 {
     /// <inheritdoc/>
+    public override int Size { get; } = 1 + Left.Size + Right.Size;
+
+    /// <inheritdoc/>
+    public override int Depth { get; } = 1 + Math.Max(Left.Depth, Right.Depth);
+
+    /// <inheritdoc/>
     public override Slope Evaluate(IFacts facts, int seed = -1)
     {
         var left = Left.Evaluate(facts, seed);
@@ -129,6 +142,12 @@ public sealed record ArithmeticTerm(char Operator, Term Left, Term Right, TermTy
 public sealed record NegatedTerm(Term Operand, TermType Type, SourcePlace Place) : Term(Type, Place)
 {
     /// <inheritdoc/>
+    public override int Size { get; } = 1 + Operand.Size;
+
+    /// <inheritdoc/>
+    public override int Depth { get; } = 1 + Operand.Depth;
+
+    /// <inheritdoc/>
     public override Slope Evaluate(IFacts facts, int seed = -1)
     {
         var operand = Operand.Evaluate(facts, seed);
@@ -147,6 +166,12 @@ public sealed record CallTerm(ICalculation Calculation, ImmutableArray<Term> Arg
 {
     // Central differences lose half the digits of a double; a step of its cube root balances truncation against rounding.
     private const double RelativeStep = 6e-6;
+
+    /// <inheritdoc/>
+    public override int Size { get; } = 1 + Arguments.Sum(argument => argument.Size);
+
+    /// <inheritdoc/>
+    public override int Depth { get; } = 1 + Arguments.Select(argument => argument.Depth).DefaultIfEmpty().Max();
 
     /// <inheritdoc/>
     public override Slope Evaluate(IFacts facts, int seed = -1)

@@ -2,7 +2,8 @@ namespace DiagRules.Model.Problems;
 
 /// <summary>One fault of a pack or a recorded case, at its place. Immutable.</summary>
 /// <param name="Descriptor">Code, severity and title.</param>
-/// <param name="Message">What was found, what was expected, and the nearest way out; one line of plain text.</param>
+/// <param name="Message">What was found, what was expected, and the nearest way out; one line of plain text. Where the text itself is not
+/// readable (DR1001, DR3001) two more lines, parted by <c>\n</c>, show it with a caret below the place.</param>
 /// <param name="Place">Where.</param>
 public sealed record Problem(ProblemDescriptor Descriptor, string Message, SourcePlace Place)
 {

@@ -23,6 +23,18 @@ public readonly record struct Dimension(
     /// <summary>Whether this is a bare number.</summary>
     public bool IsNone => this == default;
 
+    /// <summary>
+    /// The kind of quantity in a word or two, for messages: <c>voltage</c>, <c>pressure</c>, <c>speed of rotation</c>. What has
+    /// no name of its own is called by its SI unit: <c>quantity in m.A</c>.
+    /// </summary>
+    public string Kind => QuantityKinds.NameOf(this);
+
+    /// <summary>Symbol of the coherent SI unit, e.g. <c>V</c>, <c>m3/s</c>; <see cref="UnitTable"/> reads it. <c>number</c> for a bare number.</summary>
+    public string SiSymbol => QuantityKinds.SiSymbolOf(this);
+
+    /// <inheritdoc/>
+    public override string ToString() => Kind;
+
     /// <summary>The dimension of a product.</summary>
     public static Dimension operator *(Dimension left, Dimension right) => new(
         (sbyte)(left.Length + right.Length),

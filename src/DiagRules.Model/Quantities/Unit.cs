@@ -1,9 +1,11 @@
 namespace DiagRules.Model.Quantities;
 
-/// <summary>A unit of measurement: a symbol, a dimension and its relation to the coherent SI unit. Immutable.</summary>
+/// <summary>A unit of measurement: a symbol, a dimension and its relation to the coherent SI unit. Immutable and thread-safe.</summary>
 /// <remarks>
-/// The factor is kept as a quotient so that decimal multiples convert with a single rounding: <c>24200 mV</c> and
-/// <c>24.2 V</c> are the same number.
+/// <para>Units come from <see cref="UnitTable"/>.</para>
+/// <para>The factor is kept as a quotient so that decimal multiples convert with a single rounding: <c>24200 mV</c> and
+/// <c>24.2 V</c> are the same number. Where neither side of the quotient is 1 (<c>km/h</c>, <c>psi</c>) there are two
+/// roundings, 2e-16 of the value each.</para>
 /// </remarks>
 public sealed class Unit
 {
@@ -28,6 +30,9 @@ public sealed class Unit
 
     /// <summary>Whether values are points on a scale (<c>degC</c>), which cannot be added to each other.</summary>
     public bool IsPoint { get; }
+
+    /// <summary>The kind in a word or two for messages: <c>voltage</c>; <c>temperature</c> for a point, <c>temperature difference</c> for <c>K</c>.</summary>
+    public string Kind => IsPoint ? "temperature" : Dimension.Kind;
 
     internal double Multiplier { get; }
 

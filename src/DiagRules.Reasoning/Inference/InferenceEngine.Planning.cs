@@ -1,0 +1,114 @@
+using DiagRules.Reasoning.Inference.Elimination;
+
+namespace DiagRules.Reasoning.Inference;
+
+public sealed partial class InferenceEngine
+{
+    /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
+    private const double DearCells = 16384;
+
+    /// <summary>What becomes of the nodes asked for.</summary>
+    private enum Asking
+    {
+        /// <summary>Their posteriors are wanted.</summary>
+        Posterior,
+
+        /// <summary>The same, and all grades they might be observed at share one plan.</summary>
+        AnyOutcome,
+
+        /// <summary>Their most probable grades are wanted.</summary>
+        MostProbable,
+    }
+
+    private Plan PlanFor(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
+    {
+        var plan = FindPlan(work, evidence, priors, nodes, asking);
+        return plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
+    }
+
+    /// <summary>
+    /// The plan for a question. Cheap plans do not look at which roots are known, so that they serve more questions; a dear one gets a rival that does.
+    /// </summary>
+    private Plan FindPlan(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking)
+    {
+        Describe(work.Request, evidence, nodes, asking);
+        var plan = CachedOrBuilt(work.Request);
+        if (plan.Estimate.TableCells > DearCells && FixKnownRoots(work.Request, evidence, priors))
+        {
+            var rival = CachedOrBuilt(work.Request);
+            return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
+        }
+
+        return plan;
+    }
+
+    private Plan CachedOrBuilt(PlanRequest request)
+    {
+        if (!_plans.TryGet(request, out var plan))
+        {
+            plan = PlanBuilder.Build(Network, request, Limits.TableCells);
+            _plans.Add(request, plan);
+        }
+
+        return plan;
+    }
+
+    private void Describe(PlanRequest request, Evidence evidence, ReadOnlySpan<int> nodes, Asking asking)
+    {
+        request.Clear();
+        foreach (var node in nodes)
+        {
+            request.SetTarget(Network.Checked(node));
+            if (asking == Asking.MostProbable)
+            {
+                request.SetMaximised(node);
+            }
+        }
+
+        for (var node = 0; node < Network.Count; node++)
+        {
+            if (Network.Nodes[node].Kind != NodeKind.Root)
+            {
+                var isOpen = asking == Asking.AnyOutcome && request.IsTarget(node);
+                request.SetShape(node, isOpen ? NodeShape.Soft : ShapeOf(node, evidence.StateOf(node), request.IsTarget(node)));
+            }
+        }
+    }
+
+    private NodeShape ShapeOf(int node, NodeState state, bool isTarget) => state.Kind switch
+    {
+        StateKind.None => NodeShape.Free,
+        StateKind.Exactly => NodeShape.Fixed,
+        StateKind.AtMost when Network.Nodes[node].Kind == NodeKind.Graded && (state.Grade == 0 || !(isTarget || Network.HasChildren[node])) => NodeShape.Split,
+        StateKind.AtMost when state.Grade == 0 => NodeShape.Fixed,
+        _ => NodeShape.Soft,
+    };
+
+    private bool FixKnownRoots(PlanRequest request, Evidence evidence, ReadOnlySpan<double> priors)
+    {
+        var found = false;
+        for (var node = 0; node < Network.Count; node++)
+        {
+            if (Network.Nodes[node].Kind == NodeKind.Root && RootSupport.OnlyGrade(Network, node, evidence, priors) >= 0)
+            {
+                request.SetShape(node, NodeShape.Fixed);
+                found = true;
+            }
+        }
+
+        return found;
+    }
+
+    private Workspace Rent() => _idle.TryTake(out var work) ? work : new Workspace(Network);
+
+    private void Return(Workspace work) => _idle.Add(work);
+
+    private void Require(Evidence evidence)
+    {
+        ArgumentNullException.ThrowIfNull(evidence);
+        if (evidence.Network != Network)
+        {
+            throw new ArgumentException("The evidence is about another network; expected this engine's network.", nameof(evidence));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+namespace DiagRules.Reasoning.Inference;
+
+/// <summary>How much an <see cref="InferenceEngine"/> may use. Immutable after construction; the defaults suit a desktop or a server.</summary>
+public sealed record InferenceLimits
+{
+    private readonly long _tableCells = 1L << 22;
+    private readonly int _cachedPlans = 1024;
+    private readonly long _cachedCells = 1L << 23;
+
+    /// <summary>The defaults.</summary>
+    public static InferenceLimits Default { get; } = new();
+
+    /// <summary>Cells (8 bytes each) all tables of one question may have together.</summary>
+    /// <value>4 194 304 by default: about 32 MiB and tens of milliseconds for one question. 1 or more.</value>
+    public long TableCells
+    {
+        get => _tableCells;
+        init => _tableCells = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"'{nameof(TableCells)}' must be 1 or more.");
+    }
+
+    /// <summary>How many elimination plans are kept, the least recently used ones leaving first.</summary>
+    /// <value>1024 by default. 1 or more.</value>
+    public int CachedPlans
+    {
+        get => _cachedPlans;
+        init => _cachedPlans = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"'{nameof(CachedPlans)}' must be 1 or more.");
+    }
+
+    /// <summary>How many table cells the kept plans may describe together; a plan needs 4 to 12 bytes a cell.</summary>
+    /// <value>8 388 608 by default. 1 or more.</value>
+    public long CachedCells
+    {
+        get => _cachedCells;
+        init => _cachedCells = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"'{nameof(CachedCells)}' must be 1 or more.");
+    }
+}

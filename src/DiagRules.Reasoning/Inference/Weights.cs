@@ -1,0 +1,27 @@
+namespace DiagRules.Reasoning.Inference;
+
+/// <summary>Unnormalised weights of the causes and, last, of what is not listed, on a common logarithmic scale.</summary>
+/// <param name="Numbers">The weights, divided by <c>exp(LogScale)</c>.</param>
+/// <param name="Total">Their sum; 1 where causes are independent and their weights are posteriors.</param>
+/// <param name="LogScale">Natural logarithm of the factor taken out.</param>
+internal readonly record struct Weights(double[] Numbers, double Total, double LogScale)
+{
+    /// <summary>Whether the evidence leaves nothing to weigh.</summary>
+    public bool IsZero => Total == 0;
+
+    /// <summary>Natural logarithm of the probability of the evidence.</summary>
+    public double LogTotal => LogScale + Math.Log(Total);
+}
+
+/// <summary>Evidence that can be, with what had to be left out to make it so.</summary>
+internal sealed class SettledEvidence(Evidence observations, int[] leftOut, bool hasRepairs, bool areRepairsLeftOut)
+{
+    public Evidence Observations { get; } = observations;
+
+    public int[] LeftOut { get; } = leftOut;
+
+    /// <summary>Whether failed repairs weigh.</summary>
+    public bool HasRepairs { get; } = hasRepairs;
+
+    public bool AreRepairsLeftOut { get; } = areRepairsLeftOut;
+}

@@ -1,0 +1,78 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
+namespace DiagRules.Reasoning.Planning.Search;
+
+/// <summary>
+/// Arithmetic on weights, padded with zeros to a multiple of four. Lanes and the order of sums are fixed, so that every machine gets the same digits.
+/// </summary>
+internal static class Weights
+{
+    internal const int Lanes = 4;
+
+    internal static int Padded(int count) => Math.Max(Lanes, (count + Lanes - 1) / Lanes * Lanes);
+
+    internal static double Sum(ReadOnlySpan<double> weights)
+    {
+        ref var start = ref MemoryMarshal.GetReference(weights);
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            sum += Vector256.LoadUnsafe(ref start, (nuint)i);
+        }
+
+        return Across(sum);
+    }
+
+    internal static double Dot(ReadOnlySpan<double> weights, ReadOnlySpan<double> other)
+    {
+        other = other[..weights.Length];
+        ref var first = ref MemoryMarshal.GetReference(weights);
+        ref var second = ref MemoryMarshal.GetReference(other);
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            sum += Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+        }
+
+        return Across(sum);
+    }
+
+    /// <summary>Sum of <c>weights * factors * values</c>: what a value is worth on the weights that remain, without keeping these.</summary>
+    internal static double Dot(ReadOnlySpan<double> weights, ReadOnlySpan<double> factors, ReadOnlySpan<double> values)
+    {
+        factors = factors[..weights.Length];
+        values = values[..weights.Length];
+        ref var first = ref MemoryMarshal.GetReference(weights);
+        ref var second = ref MemoryMarshal.GetReference(factors);
+        ref var third = ref MemoryMarshal.GetReference(values);
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            sum += Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i) * Vector256.LoadUnsafe(ref third, (nuint)i);
+        }
+
+        return Across(sum);
+    }
+
+    /// <summary>Multiplies into <paramref name="result"/> and returns the sum of the products.</summary>
+    internal static double Multiply(ReadOnlySpan<double> weights, ReadOnlySpan<double> factors, Span<double> result)
+    {
+        factors = factors[..weights.Length];
+        result = result[..weights.Length];
+        ref var first = ref MemoryMarshal.GetReference(weights);
+        ref var second = ref MemoryMarshal.GetReference(factors);
+        ref var target = ref MemoryMarshal.GetReference(result);
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            var product = Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+            product.StoreUnsafe(ref target, (nuint)i);
+            sum += product;
+        }
+
+        return Across(sum);
+    }
+
+    private static double Across(Vector256<double> sum) => sum[0] + sum[1] + (sum[2] + sum[3]);
+}
