@@ -24,7 +24,7 @@ internal static class Tool
             terminal.Error.WriteLine(exception.Message);
             return ExitCode.WrongUse;
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is EngineException or IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine(exception.Message);
             return ExitCode.WrongUse;

@@ -6,10 +6,12 @@ namespace DiagRules.Cli.Asking;
 /// <summary>The questions of one check, one after the other.</summary>
 internal sealed class CheckQuestions(Page page, Conversation conversation, Pack pack)
 {
-    /// <summary>Puts whatever of the check is not on record yet; all of it when everything is.</summary>
+    /// <summary>Puts whatever of the check is not known yet; all of it when everything is.</summary>
     public Reply Put(Moment moment, Check check)
     {
-        var known = moment.Session.Record.Select(observation => observation.Id).ToHashSet(StringComparer.Ordinal);
+        var known = moment.Session.Record.Select(observation => observation.Id)
+            .Concat(moment.Diagnosis.Findings.Select(finding => finding.Finding))
+            .ToHashSet(StringComparer.Ordinal);
         var open = check.Gives.Where(id => !known.Contains(id)).ToList();
         var asked = open.Count > 0 ? open : [.. check.Gives];
         for (var i = 0; i < asked.Count;)

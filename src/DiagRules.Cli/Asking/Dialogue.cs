@@ -84,14 +84,15 @@ internal sealed class Dialogue
         _situation.Write(diagnosis, step);
         var moment = new Moment(session, diagnosis, step);
         var reply = Put(moment);
-        while (reply.Kind == ReplyKind.Other)
-        {
-            reply = PutOther(moment with { Step = null }, reply.Text);
-        }
-
         if (reply.Kind == ReplyKind.Back)
         {
             TakeBack(session);
+        }
+
+        // From what was chosen instead, 'back' leads back to what was proposed; nothing was answered there yet.
+        while (reply.Kind == ReplyKind.Other)
+        {
+            reply = PutOther(moment with { Step = null }, reply.Text);
         }
 
         return reply.Kind != ReplyKind.Leave;

@@ -16,12 +16,12 @@ internal sealed class OtherSteps(Page page, Conversation conversation, Pack pack
     public Reply Choose(Moment moment, string wish)
     {
         var steps = moment.Diagnosis.Next;
-        AnyForm form = new(new ChoiceForm([.. steps.Take(Most).Select(step => new Choice(step.Id, $"{StepText.Title(step)} ({StepText.Price(step)})"))]));
+        AnyForm form = new(pack, new ChoiceForm([.. steps.Take(Most).Select(step => new Choice(step.Id, $"{StepText.Title(step)} ({StepText.Price(step)})"))]));
         var reply = new Reply(ReplyKind.Answer, wish.Length == 0 ? "" : form.Read(wish).Value!);
         while (reply.Kind == ReplyKind.Answer && !IsThere(moment, reply.Text))
         {
             page.Blank();
-            page.Text(0, "Which step? Its number or id; the id of a finding or reading asks for that one.", Ink.Strong);
+            page.Text(0, "Which step? Its number; the id of any finding or reading asks for that one.", Ink.Strong);
             form.Write(page);
             reply = conversation.Ask(form, moment);
         }
@@ -37,7 +37,7 @@ internal sealed class OtherSteps(Page page, Conversation conversation, Pack pack
         }
 
         var steps = moment.Diagnosis.Next.Select(step => step.Id).ToList();
-        if (steps.Contains(id, StringComparer.Ordinal) || pack.Find(id) is Reading { From: null } or Finding or Cause)
+        if (steps.Contains(id, StringComparer.Ordinal) || IsObservable(pack, id))
         {
             return true;
         }
@@ -47,11 +47,16 @@ internal sealed class OtherSteps(Page page, Conversation conversation, Pack pack
         return false;
     }
 
+    private static bool IsObservable(Pack pack, string id) => pack.Find(id) is Reading { From: null } or Finding or Cause;
+
     // An id that is not in the list is taken as it is: it may be any finding's.
-    private sealed class AnyForm(ChoiceForm steps) : AnswerForm
+    private sealed class AnyForm(Pack pack, ChoiceForm steps) : AnswerForm
     {
         public override void Write(Page page) => steps.Write(page);
 
-        public override TypedAnswer Read(string text) => steps.Read(text) is { Value: not null } step ? step : new TypedAnswer(text);
+        public override TypedAnswer Read(string text) =>
+            !steps.IsWordForWord(text) && IsObservable(pack, text) ? new TypedAnswer(text)
+            : steps.Read(text) is { Value: not null } step ? step
+            : new TypedAnswer(text);
     }
 }

@@ -1,3 +1,6 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
 namespace DiagRules.Cli.Asking;
 
 /// <summary>Where a session is kept. It is written after every answer, so that nothing that ends the process can lose one.</summary>
@@ -39,6 +42,22 @@ internal sealed class SessionFile
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             throw new WrongUseException($"'{path}' cannot be read: {exception.Message}", exception);
+        }
+    }
+
+    /// <summary>
+    /// The chassis a saved session is for, so that nobody has to name it again; <see langword="null"/> when it says none or is no saved
+    /// session, which resuming it reports better.
+    /// </summary>
+    public static string? ChassisOf(string? saved)
+    {
+        try
+        {
+            return saved is null ? null : JsonNode.Parse(saved) is JsonObject document && document["chassis"] is JsonValue chassis ? chassis.ToString() : null;
+        }
+        catch (JsonException)
+        {
+            return null;
         }
     }
 

@@ -19,6 +19,7 @@ internal sealed class Situation(Page page, Pack pack, HazardSheet sheet)
         sheet.KeepOnly(diagnosis);
         var ofTheStep = next is null ? [] : HazardSheet.OfStep(diagnosis, next);
         sheet.Write(page, 0, [.. sheet.OfTheMachine(diagnosis).Where(hazard => !sheet.IsRead(hazard) || !ofTheStep.Contains(hazard))]);
+        page.Blank();
         StandingText.WriteCompact(page, pack, diagnosis);
         var titles = new Titles(pack);
         Say(diagnosis.Contradictions.Select(KnownText.Disagreement), "These do not agree");

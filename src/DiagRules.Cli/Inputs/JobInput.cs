@@ -23,7 +23,7 @@ internal sealed class JobInput
     /// <exception cref="WrongUseException">Some fact does not fit the pack.</exception>
     public DiagnosisSession Start(ParseResult parsed)
     {
-        var engine = _pack.Compile(parsed);
+        var engine = _pack.Compile(parsed, _pack.Load(parsed));
         var session = engine.Start(new SessionOptions
         {
             Complaint = _complaint.Read(parsed, engine),

@@ -77,7 +77,7 @@ internal sealed class DiagnosisText(Page page, Pack pack)
             page.Heading("Not yet");
             foreach (var deferral in diagnosis.Deferred)
             {
-                page.Item(2, "-", 2, $"{_titles.Of(deferral.Id)} (rule {deferral.By})");
+                page.Item(2, "-", 2, $"{_titles.Of(deferral.Id)}: {deferral.Reason ?? "held back by the rule " + deferral.By}");
             }
         }
     }

@@ -31,19 +31,27 @@ internal sealed class AskVerb : Verb
 
     public override int Run(ParseResult parsed, Terminal terminal)
     {
-        var engine = _pack.Compile(parsed);
+        var pack = _pack.Load(parsed);
+        var resume = parsed.GetValue(_resume);
+        var saved = resume is null ? null : SessionFile.Read(resume);
+        var engine = _pack.Compile(parsed, pack, SessionFile.ChassisOf(saved));
         var options = new SessionOptions
         {
             Complaint = _complaint.Read(parsed, engine),
             Skill = _person.Skill(parsed),
-            Tools = _person.Tools(parsed, engine.Pack),
+            Tools = _person.Tools(parsed, pack),
             Steps = 0,
         };
-        var file = new SessionFile();
-        var resumed = Resume(parsed.GetValue(_resume), engine, options, file);
-        if (parsed.GetValue(_save) is { } path)
+        if (saved is not null && options.Complaint is not null)
         {
-            file.Use(path, mayExist: path == parsed.GetValue(_resume));
+            throw new WrongUseException("A saved session has its complaint already; leave out either --complaint or --resume.");
+        }
+
+        var resumed = saved is null ? null : Resume(resume!, saved, engine, options);
+        var file = new SessionFile();
+        if ((parsed.GetValue(_save) ?? resume) is { } path)
+        {
+            file.Use(path, mayExist: path == resume);
         }
 
         terminal.OnInterrupt = () => terminal.Out.WriteLine(file.Path is null ? "\nEnded, not saved." : $"\nEnded, saved in '{file.Path}'.");
@@ -51,18 +59,11 @@ internal sealed class AskVerb : Verb
         return ExitCode.Good;
     }
 
-    private static DiagnosisSession? Resume(string? path, DiagnosisEngine engine, SessionOptions options, SessionFile file)
+    private static DiagnosisSession Resume(string path, string saved, DiagnosisEngine engine, SessionOptions options)
     {
-        if (path is null)
-        {
-            return null;
-        }
-
-        var json = SessionFile.Read(path);
-        file.Use(path, mayExist: true);
         try
         {
-            return engine.Resume(json, options);
+            return engine.Resume(saved, options);
         }
         catch (SessionFormatException exception)
         {

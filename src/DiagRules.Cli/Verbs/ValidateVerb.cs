@@ -11,6 +11,7 @@ internal sealed class ValidateVerb : Verb
     private readonly Argument<string[]> _packs = new("PACK") { Description = "Folder of a pack", Arity = ArgumentArity.ZeroOrMore };
     private readonly FormatInput _format = new();
     private readonly StrictnessInput _strictness = new();
+    private readonly SearchInput _search = new();
 
     public ValidateVerb()
         : base("validate", "Shows all problems of packs and their recorded cases.")
@@ -18,6 +19,7 @@ internal sealed class ValidateVerb : Verb
         Add(_packs);
         _format.AddTo(this);
         _strictness.AddTo(this);
+        _search.AddTo(this);
     }
 
     public override IReadOnlyList<string> Examples { get; } =
@@ -36,13 +38,14 @@ internal sealed class ValidateVerb : Verb
             throw new WrongUseException("'validate' wants PACK: Folder of a pack. See 'diagrules validate --help'.");
         }
 
+        string[] search = [.. _search.Read(parsed), .. packs.Select(Path.GetDirectoryName).OfType<string>().Where(Directory.Exists).Distinct()];
         var isReadable = true;
         var problems = new List<Problem>();
         foreach (var pack in packs)
         {
             try
             {
-                problems.AddRange(PackInput.Load(pack).Problems.Select(strictness.Raise));
+                problems.AddRange(PackFolder.Load(pack, search).Problems.Select(strictness.Raise));
             }
             catch (WrongUseException exception)
             {
