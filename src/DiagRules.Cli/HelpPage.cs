@@ -41,14 +41,14 @@ internal static class HelpPage
         page.Heading(verb.Examples.Count == 1 ? "Example" : "Examples");
         foreach (var example in verb.Examples)
         {
-            page.Text(2, example);
+            page.Verbatim(2, example);
         }
     }
 
     private static void WriteOptions(Page page, params Command[] commands)
     {
         page.Heading("Options");
-        foreach (var option in commands.SelectMany(command => command.Options))
+        foreach (var option in commands.SelectMany((command, place) => command.Options.Where(option => place == 0 || option.Recursive)))
         {
             var names = string.Join(", ", option.Aliases.Prepend(option.Name));
             page.Item(2, option.HelpName is { } value ? $"{names} {value}" : names, 22, option.Description ?? "");

@@ -4,7 +4,7 @@ using DiagRules.Model;
 namespace DiagRules.Cli.Asking;
 
 /// <summary>The questions of one check, one after the other.</summary>
-internal sealed class CheckQuestions(Page page, Conversation conversation, Pack pack)
+internal sealed class CheckQuestions(Page page, Conversation conversation, Recorder recorder, Pack pack)
 {
     /// <summary>Puts whatever of the check is not known yet; all of it when everything is.</summary>
     public Reply Put(Moment moment, Check check)
@@ -19,7 +19,7 @@ internal sealed class CheckQuestions(Page page, Conversation conversation, Pack 
             var reply = PutOne(moment, asked[i], asked.Count > 1 ? $" ({i + 1} of {asked.Count})" : "");
             if (reply.Kind == ReplyKind.Back && i > 0)
             {
-                conversation.TakeBack(moment.Session);
+                recorder.TakeBack(moment.Session);
                 i--;
             }
             else if (reply.Kind is ReplyKind.Answer or ReplyKind.CannotTell)
@@ -57,7 +57,7 @@ internal sealed class CheckQuestions(Page page, Conversation conversation, Pack 
                 ReplyKind.CannotTell => "cannot-tell",
                 _ => null,
             };
-            if (value is null || conversation.TryObserve(moment.Session, id, value))
+            if (value is null || recorder.TryObserve(moment.Session, id, value))
             {
                 return reply;
             }

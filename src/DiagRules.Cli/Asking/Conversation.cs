@@ -1,5 +1,4 @@
 using DiagRules.Cli.Rendering;
-using DiagRules.Model.Cases;
 
 namespace DiagRules.Cli.Asking;
 
@@ -7,7 +6,7 @@ namespace DiagRules.Cli.Asking;
 /// Puts one question and listens until there is an answer or a wish to go elsewhere. What may be typed at any question is carried out
 /// here.
 /// </summary>
-internal sealed class Conversation(Terminal terminal, Page page, SessionFile file)
+internal sealed class Conversation(Terminal terminal, Page page, Recorder recorder)
 {
     private bool _isWarnedOfLoss;
 
@@ -37,43 +36,6 @@ internal sealed class Conversation(Terminal terminal, Page page, SessionFile fil
         }
     }
 
-    /// <summary>Puts a fact on record, or says why it does not fit.</summary>
-    /// <returns>Whether it counts.</returns>
-    public bool TryObserve(DiagnosisSession session, string id, string value)
-    {
-        var result = session.Observe(id, value, session.Options.Skill);
-        if (result.Problem is not null)
-        {
-            page.Text(0, result.Problem.Message);
-        }
-
-        if (result is { IsAccepted: true, IsUsed: false, Problem: not null })
-        {
-            // A slip that is noticed at once is typed again; it need not stay on record.
-            session.Undo();
-            return false;
-        }
-
-        return result.IsAccepted && Keep(session);
-    }
-
-    /// <summary>Puts on record what came of a repair.</summary>
-    public void Tried(DiagnosisSession session, string repair, TriedResult result)
-    {
-        session.Observe(new Observation(repair, new Tried(result)) { By = session.Options.Skill });
-        Keep(session);
-    }
-
-    /// <summary>Takes the last answer back.</summary>
-    /// <returns>Whether there was one.</returns>
-    public bool TakeBack(DiagnosisSession session) => session.Undo() && Keep(session);
-
-    private bool Keep(DiagnosisSession session)
-    {
-        file.Write(session);
-        return true;
-    }
-
     private Reply? Take(string text, AnswerForm? form, Moment? moment)
     {
         var (word, more) = Split(text);
@@ -100,7 +62,7 @@ internal sealed class Conversation(Terminal terminal, Page page, SessionFile fil
                 Help.Write(page);
                 return null;
             case "save":
-                Save(more, moment);
+                recorder.Save(more, moment?.Session);
                 return null;
             case "why" or "standing" or "known":
                 Show(word, moment);
@@ -130,12 +92,12 @@ internal sealed class Conversation(Terminal terminal, Page page, SessionFile fil
             return null;
         }
 
-        return TryObserve(moment.Session, id, value) ? new Reply(ReplyKind.Fact) : null;
+        return recorder.TryObserve(moment.Session, id, value) ? new Reply(ReplyKind.Fact) : null;
     }
 
     private Reply? Leave(Moment? moment)
     {
-        if (file.Path is not null || moment is not { Session.Record.Count: > 0 } || _isWarnedOfLoss)
+        if (recorder.Path is not null || moment is not { Session.Record.Count: > 0 } || _isWarnedOfLoss)
         {
             return new Reply(ReplyKind.Leave);
         }
@@ -143,30 +105,6 @@ internal sealed class Conversation(Terminal terminal, Page page, SessionFile fil
         _isWarnedOfLoss = true;
         page.Text(0, "This session is not saved: 'save FILE' keeps it, 'quit' once more drops it.");
         return null;
-    }
-
-    private void Save(string path, Moment? moment)
-    {
-        try
-        {
-            if (moment is null || (path.Length == 0 && file.Path is null))
-            {
-                page.Text(0, moment is null ? "There is nothing to save yet." : "Name a file: 'save lift.json'.");
-                return;
-            }
-
-            if (path.Length > 0)
-            {
-                file.Use(path);
-            }
-
-            file.Write(moment.Session);
-            page.Text(0, $"Saved in '{file.Path}', and from now on after every answer.");
-        }
-        catch (WrongUseException exception)
-        {
-            page.Text(0, exception.Message);
-        }
     }
 
     private void Show(string word, Moment? moment)

@@ -12,7 +12,7 @@ internal sealed class Dialogue
     private readonly DiagnosisEngine _engine;
     private readonly SessionOptions _options;
     private readonly Page _page;
-    private readonly SessionFile _file;
+    private readonly Recorder _recorder;
     private readonly Conversation _conversation;
     private readonly HazardSheet _sheet;
     private readonly Situation _situation;
@@ -33,9 +33,9 @@ internal sealed class Dialogue
     {
         _engine = engine;
         _options = options;
-        _file = file;
         _page = new Page(terminal);
-        _conversation = new Conversation(terminal, _page, file);
+        _recorder = new Recorder(_page, file);
+        _conversation = new Conversation(terminal, _page, _recorder);
         _sheet = new HazardSheet(engine.Pack);
         _situation = new Situation(_page, engine.Pack, _sheet);
         _session = resumed;
@@ -57,7 +57,7 @@ internal sealed class Dialogue
         {
         }
 
-        _page.Text(0, _file.Path is null ? "Ended, not saved." : $"Ended, saved in '{_file.Path}'.");
+        _page.Text(0, _recorder.Path is null ? "Ended, not saved." : $"Ended, saved in '{_recorder.Path}'.");
     }
 
     private bool Begin()
@@ -73,7 +73,7 @@ internal sealed class Dialogue
         }
 
         _session = _engine.Start(_options);
-        _file.Write(_session);
+        _recorder.Keep(_session);
         return true;
     }
 
@@ -110,8 +110,8 @@ internal sealed class Dialogue
         var pack = _engine.Pack;
         new StepText(_page, pack, _sheet).Write(moment.Diagnosis, step);
         var reply = step.Kind == StepKind.Check
-            ? new CheckQuestions(_page, _conversation, pack).Put(moment, pack.FindCheck(step.Id)!)
-            : new OutcomeQuestion(_page, _conversation, pack).Put(moment, step);
+            ? new CheckQuestions(_page, _conversation, _recorder, pack).Put(moment, pack.FindCheck(step.Id)!)
+            : new OutcomeQuestion(_page, _conversation, _recorder, pack).Put(moment, step);
         if (reply.Kind == ReplyKind.PassOver)
         {
             _passedOver.Add(step.Id);
@@ -130,7 +130,7 @@ internal sealed class Dialogue
 
         if (moment.Diagnosis.Next.FirstOrDefault(step => step.Id == choice.Text) is not { } step)
         {
-            return new CheckQuestions(_page, _conversation, _engine.Pack).PutOne(moment, choice.Text);
+            return new CheckQuestions(_page, _conversation, _recorder, _engine.Pack).PutOne(moment, choice.Text);
         }
 
         _passedOver.Remove(step.Id);
@@ -139,7 +139,7 @@ internal sealed class Dialogue
 
     private void TakeBack(DiagnosisSession session)
     {
-        if (_conversation.TakeBack(session))
+        if (_recorder.TakeBack(session))
         {
             return;
         }

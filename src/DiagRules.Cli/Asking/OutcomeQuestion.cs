@@ -6,7 +6,7 @@ using DiagRules.Results;
 namespace DiagRules.Cli.Asking;
 
 /// <summary>What came of a repair, or of handing the job over.</summary>
-internal sealed class OutcomeQuestion(Page page, Conversation conversation, Pack pack)
+internal sealed class OutcomeQuestion(Page page, Conversation conversation, Recorder recorder, Pack pack)
 {
     private const string NotDone = "not-done";
     private const string HandOver = "hand-over";
@@ -46,16 +46,16 @@ internal sealed class OutcomeQuestion(Page page, Conversation conversation, Pack
         switch (outcome)
         {
             case "cured":
-                conversation.Tried(moment.Session, step.Id, TriedResult.Cured);
+                recorder.Tried(moment.Session, step.Id, TriedResult.Cured);
                 WriteCure(moment, step);
                 return new Reply(ReplyKind.Leave);
             case HandOver:
                 return new Reply(ReplyKind.Leave);
             case "no-change":
-                conversation.Tried(moment.Session, step.Id, TriedResult.NoChange);
+                recorder.Tried(moment.Session, step.Id, TriedResult.NoChange);
                 break;
             case "for-a-while":
-                conversation.Tried(moment.Session, step.Id, TriedResult.ForAWhile);
+                recorder.Tried(moment.Session, step.Id, TriedResult.ForAWhile);
                 break;
         }
 

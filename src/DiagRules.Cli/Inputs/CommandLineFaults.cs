@@ -38,13 +38,13 @@ internal static class CommandLineFaults
     {
         if (verb.Arguments.FirstOrDefault(argument => Lacks(parsed.GetResult(argument)?.Tokens.Count, argument.Arity)) is { } missing)
         {
-            return $"'{verb.Name}' wants {missing.Name}: {missing.Description}.";
+            return $"'{verb.Name}' needs {missing.Name}: {missing.Description}.";
         }
 
         var option = verb.Options.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false } result && Lacks(result.Tokens.Count, option.Arity));
         return option is null
             ? parsed.Errors[0].Message
-            : $"'{option.Name}' wants {option.HelpName}: {option.Description}.";
+            : $"'{option.Name}' needs {option.HelpName}: {option.Description}.";
     }
 
     private static bool Lacks(int? given, ArgumentArity arity) => (given ?? 0) < arity.MinimumNumberOfValues;

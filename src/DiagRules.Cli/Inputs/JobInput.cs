@@ -8,6 +8,7 @@ internal sealed class JobInput
     private readonly PackInput _pack = new();
     private readonly PersonInput _person = new();
     private readonly ComplaintInput _complaint = new();
+    private readonly CaseInput _case = new();
     private readonly Option<string[]> _observe = new("--observe") { HelpName = "ID=VALUE", Description = "A fact, as in power-unit=silent or \"fuse-load=0.2 V\" (repeat it for more)" };
 
     /// <summary>Adds arguments and options to a verb.</summary>
@@ -15,6 +16,7 @@ internal sealed class JobInput
     {
         _pack.AddTo(command);
         _complaint.AddTo(command);
+        _case.AddTo(command);
         command.Add(_observe);
         _person.AddTo(command);
     }
@@ -23,13 +25,22 @@ internal sealed class JobInput
     /// <exception cref="WrongUseException">Some fact does not fit the pack.</exception>
     public DiagnosisSession Start(ParseResult parsed)
     {
-        var engine = _pack.Compile(parsed, _pack.Load(parsed));
+        var named = _case.Read(parsed);
+        var loaded = _pack.Load(parsed, named?.File);
+        var recorded = named?.Pick(loaded);
+        var engine = _pack.Compile(parsed, loaded.Pack!, recorded?.Chassis);
         var session = engine.Start(new SessionOptions
         {
-            Complaint = _complaint.Read(parsed, engine),
+            Complaint = _complaint.Read(parsed, engine) ?? recorded?.Complaint,
             Skill = _person.Skill(parsed),
             Tools = _person.Tools(parsed, engine.Pack),
         });
+        foreach (var observation in recorded?.Observations ?? [])
+        {
+            // The loader has checked the case; what it found implausible is kept and said in the notes.
+            session.Observe(observation);
+        }
+
         foreach (var fact in parsed.GetValue(_observe) ?? [])
         {
             Observe(session, fact);

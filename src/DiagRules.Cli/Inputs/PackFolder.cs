@@ -1,6 +1,4 @@
 using DiagRules.Electrohydraulics;
-using DiagRules.Model;
-using DiagRules.Model.Problems;
 using DiagRules.Packs;
 
 namespace DiagRules.Cli.Inputs;
@@ -11,8 +9,9 @@ internal static class PackFolder
     /// <summary>Loads a pack with all its problems.</summary>
     /// <param name="path">Folder of the pack.</param>
     /// <param name="search">Further folders in which its bases may lie; they are looked for beside the pack as well.</param>
+    /// <param name="casePath">A file of recorded cases to read in place of the pack's own, or <see langword="null"/>.</param>
     /// <exception cref="WrongUseException">There is no such folder.</exception>
-    public static PackLoadResult Load(string path, IEnumerable<string> search)
+    public static PackLoadResult Load(string path, IEnumerable<string> search, string? casePath = null)
     {
         if (File.Exists(path))
         {
@@ -22,27 +21,12 @@ internal static class PackFolder
         }
 
         ThrowIfMissing(path);
+        var files = PackFiles.FromFolder(path);
         return new PackLoader(new PackLoaderOptions
         {
             Calculations = [ElectrohydraulicsLibrary.Create()],
             SearchFolders = [.. search, Parent(path)],
-        }).Load(path);
-    }
-
-    /// <summary>Loads a pack that must be usable.</summary>
-    /// <exception cref="WrongUseException">There is no such folder, or the pack was refused; then the message shows the errors.</exception>
-    public static Pack Require(string path, IEnumerable<string> search)
-    {
-        var result = Load(path, search);
-        if (result.Pack is { } pack)
-        {
-            return pack;
-        }
-
-        var errors = result.Problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.ToString()).ToList();
-        throw new WrongUseException(string.Join(
-            Environment.NewLine,
-            [.. errors, $"The pack in '{path}' was refused: {Rendering.Words.Count(errors.Count, "error", "errors")}."]));
+        }).Load(casePath is null ? files : new PackWithCase(files, casePath));
     }
 
     /// <summary>Refuses a folder that is not there, naming one that may have been meant.</summary>

@@ -18,9 +18,16 @@ internal sealed class PackInput
         _search.AddTo(command);
     }
 
-    /// <summary>Loads the pack.</summary>
-    /// <exception cref="WrongUseException">It is not there, or was refused.</exception>
-    public Pack Load(ParseResult parsed) => PackFolder.Require(parsed.GetRequiredValue(_pack), _search.Read(parsed));
+    /// <summary>Loads the pack, which must be usable.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="casePath">A file of recorded cases to read in place of the pack's own, or <see langword="null"/>.</param>
+    /// <exception cref="WrongUseException">There is no such folder, or the pack was refused; then the message shows the errors.</exception>
+    public PackLoadResult Load(ParseResult parsed, string? casePath = null)
+    {
+        var path = parsed.GetRequiredValue(_pack);
+        var result = PackFolder.Load(path, _search.Read(parsed), casePath);
+        return result.Pack is null ? throw Refusals.Of(result.Problems, $"The pack in '{path}' was refused") : result;
+    }
 
     /// <summary>Compiles the pack for the chassis asked for.</summary>
     /// <param name="parsed">The command line.</param>

@@ -20,15 +20,8 @@ internal static class HazardText
     public static void Write(Page page, int indent, HazardNotice hazard)
     {
         page.Item(indent, Label(hazard), LabelWidth, hazard.Says, InkOf(hazard.SignalWord), Ink.Strong);
-        if (hazard.Avoid is not null)
-        {
-            page.Item(indent + 2, "Avoid", LabelWidth - 2, hazard.Avoid);
-        }
-
-        if (hazard.Clears is not null)
-        {
-            page.Item(indent + 2, "Over when", LabelWidth - 2, hazard.Clears);
-        }
+        page.Item(indent + 2, "Avoid", LabelWidth - 2, hazard.Avoid ?? "");
+        page.Item(indent + 2, "Over when", LabelWidth - 2, hazard.Clears ?? "");
     }
 
     /// <summary>Cautions by name only, for those that stand in full further up.</summary>

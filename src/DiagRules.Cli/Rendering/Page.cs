@@ -38,7 +38,16 @@ internal sealed class Page(TextWriter writer, int width, bool hasColour)
     /// <summary>A paragraph, every line of it indented alike.</summary>
     public void Text(int indent, string text, Ink ink = Ink.Plain) => Item(indent, "", 0, text, Ink.Plain, ink);
 
-    /// <summary>A label, and a text beside it that keeps its own left edge on all its lines.</summary>
+    /// <summary>Lines to copy: not wrapped, since a break would change what they mean.</summary>
+    public void Verbatim(int indent, string text)
+    {
+        foreach (var line in text.Split('\n'))
+        {
+            Write(new string(' ', indent) + line);
+        }
+    }
+
+    /// <summary>A label, and a text beside it that keeps its own left edge on all its lines; nothing at all without a text.</summary>
     /// <param name="indent">Columns before the label.</param>
     /// <param name="label">The label.</param>
     /// <param name="labelWidth">Columns kept for the label; a longer one pushes its own first line to the right.</param>
@@ -47,7 +56,7 @@ internal sealed class Page(TextWriter writer, int width, bool hasColour)
     /// <param name="textInk">How the text stands out.</param>
     public void Item(int indent, string label, int labelWidth, string text, Ink labelInk = Ink.Plain, Ink textInk = Ink.Plain)
     {
-        if (label.Length == 0 && text.Length == 0)
+        if (text.Length == 0)
         {
             return;
         }

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using DiagRules.Model.Problems;
 
@@ -8,28 +6,17 @@ namespace DiagRules.Cli.Rendering;
 /// <summary>Problems for programs: <c>{ "problems": [ ... ] }</c>.</summary>
 internal static class ProblemJson
 {
-    // Messages quote packs in any language; escaping their letters would help nobody, since this is never put into HTML.
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    /// <summary>Writes the document; problems a pack accepts are in it, with the reason.</summary>
-    public static void Write(TextWriter writer, IEnumerable<Problem> problems)
+    /// <summary>The document; problems a pack accepts are in it, with the reason.</summary>
+    public static string Write(IEnumerable<Problem> problems) => JsonText.Write(json =>
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Indented))
+        json.WriteStartArray("problems");
+        foreach (var problem in problems)
         {
-            json.WriteStartObject();
-            json.WriteStartArray("problems");
-            foreach (var problem in problems)
-            {
-                Write(json, problem);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            Write(json, problem);
         }
 
-        writer.WriteLine(Encoding.UTF8.GetString(stream.ToArray()));
-    }
+        json.WriteEndArray();
+    });
 
     private static void Write(Utf8JsonWriter json, Problem problem)
     {

@@ -139,11 +139,5 @@ internal sealed class StepText(Page page, Pack pack, HazardSheet sheet)
         }
     }
 
-    private void Labelled(string label, string text)
-    {
-        if (text.Length > 0)
-        {
-            page.Item(Indent, label, LabelWidth, text);
-        }
-    }
+    private void Labelled(string label, string text) => page.Item(Indent, label, LabelWidth, text);
 }

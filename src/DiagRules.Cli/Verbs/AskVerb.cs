@@ -25,13 +25,13 @@ internal sealed class AskVerb : Verb
 
     public override IReadOnlyList<string> Examples { get; } =
     [
-        "diagrules ask rulepacks/corrie-ld4-tail-lift --skill workshop --save lift-4711.json",
+        "diagrules ask rulepacks/corrie-ld4-tail-lift --save lift-4711.json",
         "diagrules ask rulepacks/corrie-ld4-tail-lift --resume lift-4711.json",
     ];
 
     public override int Run(ParseResult parsed, Terminal terminal)
     {
-        var pack = _pack.Load(parsed);
+        var pack = _pack.Load(parsed).Pack!;
         var resume = parsed.GetValue(_resume);
         var saved = resume is null ? null : SessionFile.Read(resume);
         var engine = _pack.Compile(parsed, pack, SessionFile.ChassisOf(saved));

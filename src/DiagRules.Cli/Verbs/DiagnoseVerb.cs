@@ -19,7 +19,10 @@ internal sealed class DiagnoseVerb : Verb
 
     public override IReadOnlyList<string> Examples { get; } =
     [
-        "diagrules diagnose rulepacks/corrie-ld4-tail-lift --complaint will-not-lift --observe power-unit=clicks-once --observe \"battery-rest-volts=24.9 V\"",
+        """
+        diagrules diagnose rulepacks/corrie-ld4-tail-lift --complaint will-not-lift \
+          --observe power-unit=clicks-once --observe "battery-rest-volts=24.9 V"
+        """,
     ];
 
     public override int Run(ParseResult parsed, Terminal terminal)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 using DiagRules.Model;
+using DiagRules.Results;
 
 namespace DiagRules.Cli.Verbs;
 
@@ -9,6 +10,7 @@ namespace DiagRules.Cli.Verbs;
 internal sealed class ExplainVerb : Verb
 {
     private readonly JobInput _job = new();
+    private readonly FormatInput _format = new();
     private readonly Argument<string> _cause = new("CAUSE") { Description = "Id of a cause or precondition" };
 
     public ExplainVerb()
@@ -16,13 +18,20 @@ internal sealed class ExplainVerb : Verb
     {
         _job.AddTo(this);
         Arguments.Insert(1, _cause);
+        _format.AddTo(this);
     }
 
     public override IReadOnlyList<string> Examples { get; } =
-        ["diagrules explain rulepacks/corrie-ld4-tail-lift motor-brushes-worn --complaint will-not-lift --observe power-unit=clicks-once"];
+    [
+        """
+        diagrules explain rulepacks/corrie-ld4-tail-lift motor-brushes-worn \
+          --complaint will-not-lift --observe power-unit=clicks-once
+        """,
+    ];
 
     public override int Run(ParseResult parsed, Terminal terminal)
     {
+        var isJson = _format.IsJson(parsed);
         var session = _job.Start(parsed);
         var pack = session.Engine.Pack;
         var id = parsed.GetRequiredValue(_cause);
@@ -32,15 +41,24 @@ internal sealed class ExplainVerb : Verb
             throw new WrongUseException($"Pack '{pack.Id}' has no cause '{id}'.{Spelling.Hint(id, causes)}");
         }
 
-        var page = new Page(terminal);
-        PackLine.Write(page, pack, session.Engine.Chassis);
-        page.Heading(pack.Find<Cause>(id)!.Title);
-        ExplanationText.Write(page, session.Explain(id));
-        if (pack.Find<Cause>(id)!.Reason is { } reason)
+        var explanation = session.Explain(id);
+        if (isJson)
         {
-            page.Item(2, "How it comes about", 24, reason);
+            terminal.Out.WriteLine(ExplanationJson.Write(session.Engine, explanation));
+        }
+        else
+        {
+            Write(new Page(terminal), session.Engine, explanation);
         }
 
         return ExitCode.Good;
+    }
+
+    private static void Write(Page page, DiagnosisEngine engine, CauseExplanation explanation)
+    {
+        PackLine.Write(page, engine.Pack, engine.Chassis);
+        page.Heading(explanation.Title);
+        ExplanationText.Write(page, explanation);
+        page.Item(2, "How it comes about", 24, engine.Pack.Find<Cause>(explanation.Cause)?.Reason ?? "");
     }
 }

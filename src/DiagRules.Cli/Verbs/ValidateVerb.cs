@@ -35,36 +35,36 @@ internal sealed class ValidateVerb : Verb
         string[] packs = [.. parsed.GetValue(_packs) ?? [], .. strictness.Packs];
         if (packs.Length == 0)
         {
-            throw new WrongUseException("'validate' wants PACK: Folder of a pack. See 'diagrules validate --help'.");
+            throw new WrongUseException("'validate' needs PACK: Folder of a pack. See 'diagrules validate --help'.");
         }
 
         string[] search = [.. _search.Read(parsed), .. packs.Select(Path.GetDirectoryName).OfType<string>().Where(Directory.Exists).Distinct()];
-        var isReadable = true;
+        var loaded = 0;
         var problems = new List<Problem>();
         foreach (var pack in packs)
         {
             try
             {
                 problems.AddRange(PackFolder.Load(pack, search).Problems.Select(strictness.Raise));
+                loaded++;
             }
             catch (WrongUseException exception)
             {
                 // The other packs are still worth looking at.
                 terminal.Error.WriteLine(exception.Message);
-                isReadable = false;
             }
         }
 
         if (isJson)
         {
-            ProblemJson.Write(terminal.Out, problems);
+            terminal.Out.WriteLine(ProblemJson.Write(problems));
         }
-        else
+        else if (loaded > 0)
         {
-            ProblemText.Write(terminal.Out, problems, packs.Length);
+            ProblemText.Write(terminal.Out, problems, loaded);
         }
 
-        return !isReadable ? ExitCode.WrongUse
+        return loaded < packs.Length ? ExitCode.WrongUse
             : problems.Any(problem => problem.Severity == Severity.Error) ? ExitCode.NotGood
             : ExitCode.Good;
     }
