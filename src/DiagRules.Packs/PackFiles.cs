@@ -9,11 +9,22 @@ public abstract class PackFiles
     /// <summary>Every <c>*.yaml</c> of the pack; paths are relative to it, with forward slashes, in ordinal order.</summary>
     public abstract IReadOnlyList<string> Paths { get; }
 
+    /// <summary>Paths of links, which are refused since they may lead out of the pack; none by default.</summary>
+    public virtual IReadOnlyList<string> Refused => [];
+
     /// <summary>How a problem shows a path.</summary>
     public abstract string Display(string path);
 
     /// <summary>The bytes of a file, at most <paramref name="limit"/> + 1 of them.</summary>
     public abstract byte[] Read(string path, int limit);
+
+    /// <summary>The files of a folder; files and folders whose name begins with a point are no part of the pack.</summary>
+    /// <param name="folder">The folder; problems show it as it is given here. A folder that is not there has no files.</param>
+    public static PackFiles FromFolder(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return new Files.FolderFiles(folder);
+    }
 
     /// <summary>Files given as text, for tests and for hosts that keep packs in a store.</summary>
     /// <param name="files">Relative path (<c>pack.yaml</c>, <c>cases/first.yaml</c>) and text.</param>

@@ -21,6 +21,7 @@ public sealed class DiagnosisSession
     private readonly Complaint? _complaint;
     private Moment? _moment;
     private Diagnosis? _diagnosis;
+    private SessionOptions _diagnosedFor = new();
 
     internal DiagnosisSession(DiagnosisEngine engine, SessionOptions options, IEnumerable<Observation> record)
     {
@@ -86,7 +87,16 @@ public sealed class DiagnosisSession
 
     /// <summary>Ranked causes, cautions and next steps from all that is on record. The same record gives the same answer, to the last digit.</summary>
     /// <exception cref="EngineException">Weighing would go beyond the engine's budget.</exception>
-    public Diagnosis Diagnose() => _diagnosis ??= new DiagnosisWriter(Now()).Write();
+    public Diagnosis Diagnose()
+    {
+        if (_diagnosis is null || !_diagnosedFor.AsksTheSameAs(Options))
+        {
+            _diagnosis = new DiagnosisWriter(Now()).Write();
+            _diagnosedFor = Options.With(Options.Complaint);
+        }
+
+        return _diagnosis;
+    }
 
     /// <summary>Why a cause stands where it stands.</summary>
     /// <param name="cause">Id of a cause or precondition.</param>

@@ -18,4 +18,7 @@ public sealed class SessionOptions
     public int Steps { get; set; } = 5;
 
     internal SessionOptions With(string? complaint) => new() { Complaint = complaint, Skill = Skill, Tools = Tools, Steps = Steps };
+
+    internal bool AsksTheSameAs(SessionOptions other) =>
+        Skill == other.Skill && Steps == other.Steps && ReferenceEquals(Tools, other.Tools);
 }

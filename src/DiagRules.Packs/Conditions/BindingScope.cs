@@ -134,7 +134,7 @@ internal sealed class BindingScope
         }
 
         var entry = _symbols.Find(id);
-        if (entry is null)
+        if (entry is null && !_symbols.IsRefused(id))
         {
             UnknownNames.Report(this, name, id);
         }

@@ -13,6 +13,9 @@ internal interface ISymbols
     /// </summary>
     Entry? Find(string id);
 
+    /// <summary>Whether there is an entry with this id that was refused for a reason of its own, so that nothing more is said about it.</summary>
+    bool IsRefused(string id) => false;
+
     /// <summary>All ids, for "did you mean".</summary>
     IEnumerable<string> Ids { get; }
 

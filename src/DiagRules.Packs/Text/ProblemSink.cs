@@ -10,6 +10,9 @@ internal sealed class ProblemSink
     /// <summary>How many there are so far.</summary>
     public int Count => _problems.Count;
 
+    /// <summary>How many of them are errors.</summary>
+    public int Errors => _problems.Count(problem => problem.Severity == Severity.Error);
+
     /// <summary>Whether any of them refuses the pack.</summary>
     public bool HasErrors => _problems.Exists(problem => problem.Severity == Severity.Error);
 
@@ -17,7 +20,18 @@ internal sealed class ProblemSink
     public void Add(ProblemDescriptor descriptor, SourcePlace place, string message) =>
         _problems.Add(new Problem(descriptor, message, place));
 
-    /// <summary>All of them in order of file, line and column; doubles from <c>$set</c> copies of one place once.</summary>
+    /// <summary>Adds one that was made elsewhere.</summary>
+    public void Add(Problem problem) => _problems.Add(problem);
+
+    /// <summary>
+    /// All of them in order of file, line and column. A fault in a <c>$set</c> template is one fault, however many copies stumble over
+    /// it: it is reported for the first member alone.
+    /// </summary>
     public IReadOnlyList<Problem> InOrder() =>
-        [.. _problems.Distinct().OrderBy(problem => problem.Place).ThenBy(problem => problem.Code, StringComparer.Ordinal)];
+    [
+        .. _problems
+            .DistinctBy(problem => problem.Place.Member is null ? (object)problem : (problem.Code, problem.Place with { Member = null }))
+            .OrderBy(problem => problem.Place)
+            .ThenBy(problem => problem.Code, StringComparer.Ordinal),
+    ];
 }

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using DiagRules.Model.Calculations;
+using DiagRules.Model.Problems;
+using DiagRules.Packs.Sets;
+using DiagRules.Packs.Text;
+using DiagRules.Packs.Values;
+
+namespace DiagRules.Packs.Binding;
+
+/// <summary>A pack in the making: its ids and what they turn into, and everything that reading one entry needs of the others.</summary>
+internal sealed class Draft
+{
+    private readonly Dictionary<string, Declared> _byId;
+    private Declared[]? _nodes;
+
+    public Draft(PackLimits limits, ProblemSink problems)
+        : this(limits, problems, new(StringComparer.Ordinal), new(problems))
+    {
+    }
+
+    private Draft(PackLimits limits, ProblemSink problems, Dictionary<string, Declared> byId, Currencies money)
+    {
+        Limits = limits;
+        Problems = problems;
+        _byId = byId;
+        Money = money;
+    }
+
+    public PackLimits Limits { get; }
+
+    public ProblemSink Problems { get; }
+
+    public MemberSets Sets { get; set; } = MemberSets.None;
+
+    public ImmutableArray<string> Chassis { get; set; } = [];
+
+    public Currencies Money { get; }
+
+    public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
+
+    /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
+    public Dictionary<string, ProbabilityWords> Words { get; private init; } = new(StringComparer.Ordinal);
+
+    public ImmutableSortedDictionary<string, string> Systems { get; set; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Entries by section, in ordinal order of ids.</summary>
+    public Dictionary<string, ImmutableArray<Declared>> Sections { get; private init; } = new(StringComparer.Ordinal);
+
+    /// <summary>Every mention of an entry by another.</summary>
+    public List<Reference> References { get; } = [];
+
+    /// <summary>The same pack, with problems going elsewhere: those of recorded cases do not refuse it.</summary>
+    public Draft For(ProblemSink problems) => new(Limits, problems, _byId, Money)
+    {
+        Sets = Sets,
+        Chassis = Chassis,
+        Calculations = Calculations,
+        Words = Words,
+        Systems = Systems,
+        Sections = Sections,
+    };
+
+    public IEnumerable<string> Ids => _byId.Keys;
+
+    public ImmutableArray<Declared> Of(string section) => Sections.TryGetValue(section, out var entries) ? entries : [];
+
+    public Declared? Find(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>Adds an id, unless it is there already.</summary>
+    public bool TryAdd(Declared declared) => _byId.TryAdd(declared.Id, declared);
+
+    /// <summary>The graded entry with this position among them.</summary>
+    public Declared Node(int node)
+    {
+        _nodes ??= [.. All.Where(declared => declared.IsGraded).OrderBy(declared => declared.Node)];
+        return _nodes[node];
+    }
+
+    public ProbabilityWords WordsOf(string pack) => Words.GetValueOrDefault(pack, ProbabilityWords.Default);
+
+    /// <summary>Everything declared, section by section.</summary>
+    public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));
+}
+
+/// <summary>One entry mentions another.</summary>
+/// <param name="From">The entry that mentions.</param>
+/// <param name="To">The entry mentioned.</param>
+/// <param name="Place">Where.</param>
+internal readonly record struct Reference(Declared From, Declared To, SourcePlace Place);

@@ -1,0 +1,72 @@
+using DiagRules.Model;
+using DiagRules.Model.Problems;
+using DiagRules.Packs.Binding;
+using DiagRules.Packs.Cases;
+using DiagRules.Packs.Text;
+using DiagRules.Packs.Tree;
+
+namespace DiagRules.Packs;
+
+/// <summary>Reads rule packs: text in, a checked <see cref="Pack"/> out, with all problems at their places. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Whatever a pack holds, loading does not throw: what is wrong comes back as problems, all of them in one pass. An error in a recorded
+/// case refuses that case alone; any other error refuses the pack.
+/// </remarks>
+public sealed class PackLoader
+{
+    private readonly PackLoaderOptions _options;
+
+    /// <summary>Makes a loader.</summary>
+    /// <param name="options">What it may use; <see langword="null"/> for the defaults.</param>
+    public PackLoader(PackLoaderOptions? options = null)
+    {
+        options ??= new PackLoaderOptions();
+        _options = new PackLoaderOptions
+        {
+            Calculations = [.. options.Calculations],
+            SearchFolders = [.. options.SearchFolders],
+            Limits = options.Limits with { },
+        };
+    }
+
+    /// <summary>Loads the pack in a folder.</summary>
+    /// <param name="folder">The folder with its <c>pack.yaml</c>; problems show paths as this is given.</param>
+    /// <returns>The pack and all problems; a folder that is not there or holds no pack is problem DR1101.</returns>
+    public PackLoadResult Load(string folder) => Load(PackFiles.FromFolder(folder));
+
+    /// <summary>Loads a pack from files that lie anywhere.</summary>
+    public PackLoadResult Load(PackFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        var trees = PackTreesReader.Read(files, _options.Limits);
+        var draft = new Draft(_options.Limits, trees.Problems);
+        var pack = trees.Head is null ? null : Read(trees, draft, trees.Head);
+        return new PackLoadResult(trees.Problems.HasErrors ? null : pack, Problems(trees));
+    }
+
+    private Pack? Read(PackTrees trees, Draft draft, MapNode headTree)
+    {
+        var headBinder = new HeadBinder(draft, headTree, _options);
+        if (!headBinder.IsFormatKnown())
+        {
+            return null;
+        }
+
+        var head = headBinder.Bind();
+        var binder = new PackBinder(draft);
+        binder.Bind(trees.Sections);
+        var cases = new CaseReader(draft.For(trees.CaseProblems), head.Id).Read(trees.Cases);
+        return draft.Problems.HasErrors ? null : binder.Build(head, cases);
+    }
+
+    private static IReadOnlyList<Problem> Problems(PackTrees trees)
+    {
+        var all = new ProblemSink();
+        foreach (var problem in trees.Problems.InOrder().Concat(trees.CaseProblems.InOrder()))
+        {
+            all.Add(problem);
+        }
+
+        return all.InOrder();
+    }
+}
