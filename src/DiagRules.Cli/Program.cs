@@ -1,1 +1,3 @@
-return 0;
+using DiagRules.Cli;
+
+return Tool.Run(args, Terminal.OfProcess());

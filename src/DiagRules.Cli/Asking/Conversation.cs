@@ -1,0 +1,138 @@
+using DiagRules.Cli.Rendering;
+
+namespace DiagRules.Cli.Asking;
+
+/// <summary>
+/// Puts one question and listens until there is an answer or a wish to go elsewhere. What may be typed at any question is carried out
+/// here.
+/// </summary>
+internal sealed class Conversation(Terminal terminal, Page page, Recorder recorder)
+{
+    private bool _isWarnedOfLoss;
+
+    /// <summary>Listens for the answer to a question.</summary>
+    /// <param name="form">How the question is answered, or <see langword="null"/> when only commands make sense.</param>
+    /// <param name="moment">Where the dialogue stands, or <see langword="null"/> before there is a session.</param>
+    public Reply Ask(AnswerForm? form, Moment? moment)
+    {
+        while (true)
+        {
+            terminal.Out.Write("> ");
+            var typed = terminal.In.ReadLine();
+            if (terminal.EchoesInput || typed is null)
+            {
+                terminal.Out.WriteLine(typed);
+            }
+
+            if (typed is null)
+            {
+                return new Reply(ReplyKind.Leave);
+            }
+
+            if (Take(typed.Trim(), form, moment) is { } reply)
+            {
+                return reply;
+            }
+        }
+    }
+
+    private Reply? Take(string text, AnswerForm? form, Moment? moment)
+    {
+        var (word, more) = Split(text);
+        var isLoss = word is "quit" or "q" or "exit";
+        _isWarnedOfLoss &= isLoss;
+        if (form?.IsWordForWord(text) == true)
+        {
+            return Answer(form, text);
+        }
+
+        switch (word)
+        {
+            case "":
+                return null;
+            case "?" or "cannot-tell" or "cannot":
+                return new Reply(ReplyKind.CannotTell);
+            case "back" or "undo":
+                return new Reply(ReplyKind.Back);
+            case "other":
+                return new Reply(ReplyKind.Other, more);
+            case "quit" or "q" or "exit":
+                return Leave(moment);
+            case "help" or "h":
+                Help.Write(page);
+                return null;
+            case "save":
+                recorder.Save(more, moment?.Session);
+                return null;
+            case "why" or "standing" or "known":
+                Show(word, moment);
+                return null;
+            default:
+                return text.Contains('=', StringComparison.Ordinal) ? Fact(text, moment) : Answer(form, text);
+        }
+    }
+
+    private Reply? Answer(AnswerForm? form, string text)
+    {
+        var answer = form?.Read(text) ?? new TypedAnswer(null, $"'{text}' is no command here; 'help' lists them.");
+        if (answer.Remark is not null)
+        {
+            page.Text(0, answer.Remark);
+        }
+
+        return answer.Value is null ? null : new Reply(ReplyKind.Answer, answer.Value);
+    }
+
+    private Reply? Fact(string text, Moment? moment)
+    {
+        var (id, value) = (text.Split('=', 2)[0].Trim(), text.Split('=', 2)[1].Trim());
+        if (moment is null)
+        {
+            page.Text(0, "Say first what the complaint is, or that there is none of these.");
+            return null;
+        }
+
+        return recorder.TryObserve(moment.Session, id, value) ? new Reply(ReplyKind.Fact) : null;
+    }
+
+    private Reply? Leave(Moment? moment)
+    {
+        if (recorder.Path is not null || moment is not { Session.Record.Count: > 0 } || _isWarnedOfLoss)
+        {
+            return new Reply(ReplyKind.Leave);
+        }
+
+        _isWarnedOfLoss = true;
+        page.Text(0, "This session is not saved: 'save FILE' keeps it, 'quit' once more drops it.");
+        return null;
+    }
+
+    private void Show(string word, Moment? moment)
+    {
+        if (moment is null)
+        {
+            page.Text(0, "Nothing is known yet.");
+            return;
+        }
+
+        var pack = moment.Session.Engine.Pack;
+        switch (word)
+        {
+            case "known":
+                KnownText.Write(page, pack, moment.Diagnosis);
+                break;
+            case "standing":
+                StandingText.Write(page, pack, moment.Diagnosis, most: 20);
+                break;
+            default:
+                WhyText.Write(page, moment);
+                break;
+        }
+    }
+
+    private static (string Word, string More) Split(string text)
+    {
+        var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries);
+        return (parts[0].ToLowerInvariant(), parts.Length > 1 ? parts[1] : "");
+    }
+}

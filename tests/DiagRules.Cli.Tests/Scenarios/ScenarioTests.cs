@@ -1,0 +1,56 @@
+using System.Runtime.CompilerServices;
+
+
+
+namespace DiagRules.Cli.Tests.Scenarios;
+
+/// <summary>
+/// Every <c>*.scenario</c> beside this file, run in a folder of its own that holds the test packs. With <c>DIAGRULES_WRITE_SCENARIOS=1</c>
+/// the files are written anew instead; read the difference before you commit it.
+/// </summary>
+[TestClass(DisableParallelization = true)]
+public sealed class ScenarioTests : IDisposable
+{
+    private readonly string _before = Directory.GetCurrentDirectory();
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("diagrules-scenario-");
+
+    public static TheoryData<string> Names =>
+        [.. Directory.EnumerateFiles(SourceFolder(), "*.scenario").Select(file => Path.GetFileNameWithoutExtension(file)!).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Scenario_PrintsWhatItSays(string name)
+    {
+        var file = Path.Combine(SourceFolder(), name + ".scenario");
+        var expected = File.ReadAllText(file).ReplaceLineEndings("\n");
+        CopyPacks(Path.Combine(SourceFolder(), "..", "Packs"), _folder.FullName);
+        Directory.SetCurrentDirectory(_folder.FullName);
+
+        var actual = Scenario.Parse(expected).Play();
+
+        if (Environment.GetEnvironmentVariable("DIAGRULES_WRITE_SCENARIOS") == "1")
+        {
+            File.WriteAllText(file, actual);
+        }
+
+        actual.ShouldBe(expected.TrimEnd() + "\n");
+    }
+
+    public void Dispose()
+    {
+        Directory.SetCurrentDirectory(_before);
+        _folder.Delete(recursive: true);
+    }
+
+    private static void CopyPacks(string from, string to)
+    {
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+    }
+
+    private static string SourceFolder([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
+}
