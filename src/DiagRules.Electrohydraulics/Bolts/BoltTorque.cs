@@ -18,10 +18,8 @@ internal sealed class BoltTorque() : Calculation(
         "M3 to M24, coarse thread, steel into steel. The clamping force of equal bolts at one torque spreads by 25 to 30 %. The maker's " +
         "figure goes before this")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
             ? Because(reason)
             : given[2] * given[0] * 0.75 * load;
-    }
 }

@@ -18,7 +18,7 @@ internal sealed class BoltTorqueAtYield() : Calculation(
     source:
         "VDI 2230 part 1 (formula from memory, its table for M5 to M8 8.8 within 5 %); ISO 724 thread dimensions; head taken as 1.25 " +
         "diameters between friction circles",
-    range: "M3 to M24, coarse thread, hexagon heads. An upper limit: it leaves no reserve for torsion by careless tightening")
+    range: "M3 to M24, coarse thread, hexagon heads. An upper limit: 90 % of yield, the twist of tightening counted in")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given)
     {

@@ -15,10 +15,8 @@ internal sealed class BoltTorqueLeast() : Calculation(
     source: "T = K d F; F = 75 % of the proof load of ISO 898-1 (proof stresses and stress areas from memory); nut factors of fastener charts",
     range: "As bolt-torque. More than this on a greased bolt overloads it")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
             ? Because(reason)
             : 0.15 * given[0] * 0.75 * load;
-    }
 }

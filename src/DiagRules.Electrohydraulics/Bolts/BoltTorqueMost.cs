@@ -15,10 +15,8 @@ internal sealed class BoltTorqueMost() : Calculation(
     source: "T = K d F; F = 75 % of the proof load of ISO 898-1 (proof stresses and stress areas from memory); nut factors of fastener charts",
     range: "As bolt-torque. Less than this on a dry bolt leaves it loose")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        MetricBolt.ProofLoad(given[0], given[1], out var load) is { } reason
             ? Because(reason)
             : 0.2 * given[0] * 0.75 * load;
-    }
 }
