@@ -7,7 +7,7 @@ internal sealed class BoltTorqueAtYield() : Calculation(
     title: "Torque that strains a coarse-thread bolt to 90 % of its yield, by coefficient of friction.",
     takes:
     [
-        Input.Positive("diameter", "mm", "nominal diameter: 8 for M8; 3 to 24"),
+        Input.Positive("diameter", "mm", "nominal diameter, from 3 mm (M3) to 24 mm (M24)"),
         Input.Any("class", "number", "property class on the head: 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 or 12.9"),
         Input.Between(0.04, 0.4, "friction", "number", "coefficient of friction of thread and head: 0.08 to 0.16"),
     ],
