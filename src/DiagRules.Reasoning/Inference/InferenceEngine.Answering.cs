@@ -50,23 +50,67 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            var plan = PlanFor(work, evidence, priors, planned, asking);
-            var log = Calibrate(work, evidence, priors, plan);
-            foreach (var node in read)
+            var plan = FindPlan(work, evidence, priors, planned, asking);
+            if (plan.Estimate.TableCells > DearCells && asking == Asking.Posterior && planned.Length > 1)
             {
-                var posterior = values.Slice(Network.Offsets[node], Network.Nodes[node].Grades);
-                posterior.Clear();
-                if (!double.IsNegativeInfinity(log))
-                {
-                    Read(work, plan, evidence, priors, node, posterior);
-                }
+                // Unobserved children join their parents in one table each; "at most g" asked grade by grade needs none.
+                var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, planned), asking);
+                plan = rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
             }
 
+            var log = Calibrate(work, evidence, priors, Affordable(plan));
+            ReadAll(work, plan, evidence, priors, read, values, isPossible: !double.IsNegativeInfinity(log));
             return log;
         }
         finally
         {
             Return(work);
+        }
+    }
+
+    private void ReadAll(
+        Workspace work, Plan plan, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Span<double> values, bool isPossible)
+    {
+        var areAllThere = true;
+        foreach (var node in nodes)
+        {
+            var posterior = values.Slice(Network.Offsets[node], Network.Nodes[node].Grades);
+            if (!isPossible)
+            {
+                posterior.Clear();
+            }
+            else if (IsCumulative(plan, evidence, node))
+            {
+                areAllThere = false;
+            }
+            else
+            {
+                Read(work, plan, evidence, priors, node, posterior);
+            }
+        }
+
+        if (!areAllThere)
+        {
+            ReadCumulative(work, plan, evidence, nodes, values);
+        }
+    }
+
+    /// <summary>Posteriors of nodes that have no variable, by entering "at most g" for each grade.</summary>
+    private void ReadCumulative(Workspace work, Plan plan, Evidence evidence, ReadOnlySpan<int> nodes, Span<double> values)
+    {
+        work.KeepLocals(plan);
+        foreach (var node in nodes)
+        {
+            if (IsCumulative(plan, evidence, node))
+            {
+                var posterior = values.Slice(Network.Offsets[node], Network.Nodes[node].Grades);
+                for (var grade = 0; grade < posterior.Length; grade++)
+                {
+                    posterior[grade] = Vary(work, plan, evidence, node, grade);
+                }
+
+                ToDifferences(posterior, posterior.Length);
+            }
         }
     }
 

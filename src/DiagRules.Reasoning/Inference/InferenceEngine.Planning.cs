@@ -7,6 +7,8 @@ public sealed partial class InferenceEngine
     /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
     private const double DearCells = 16384;
 
+    private const int MostIdleCells = 1 << 18;
+
     /// <summary>What becomes of the nodes asked for.</summary>
     private enum Asking
     {
@@ -100,7 +102,14 @@ public sealed partial class InferenceEngine
 
     private Workspace Rent() => _idle.TryTake(out var work) ? work : new Workspace(Network);
 
-    private void Return(Workspace work) => _idle.Add(work);
+    /// <summary>A workspace that had to grow far beyond the usual is left to the garbage collector.</summary>
+    private void Return(Workspace work)
+    {
+        if (work.Cells.Length <= MostIdleCells)
+        {
+            _idle.Add(work);
+        }
+    }
 
     private void Require(Evidence evidence)
     {

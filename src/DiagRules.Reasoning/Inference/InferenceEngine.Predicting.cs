@@ -169,7 +169,7 @@ public sealed partial class InferenceEngine
         }
     }
 
-    private static void ToDifferences(double[] rows, int grades)
+    private static void ToDifferences(Span<double> rows, int grades)
     {
         for (var i = rows.Length - 1; i > 0; i--)
         {
