@@ -12,8 +12,11 @@ public sealed partial class InferenceEngine
     /// <summary>What becomes of the nodes asked for.</summary>
     private enum Asking
     {
-        /// <summary>Their posteriors are wanted.</summary>
+        /// <summary>Their posteriors are wanted, each by itself.</summary>
         Posterior,
+
+        /// <summary>Their joint posterior is wanted.</summary>
+        Joint,
 
         /// <summary>The same, and all grades they might be observed at share one plan.</summary>
         AnyOutcome,
@@ -22,8 +25,19 @@ public sealed partial class InferenceEngine
         MostProbable,
     }
 
-    private Plan PlanFor(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
-        => Affordable(FindPlan(work, evidence, priors, nodes, asking));
+    private Question Ask(
+        Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
+    {
+        var plan = FindPlan(work, evidence, priors, nodes, asking);
+        if (plan.Estimate.TableCells > DearCells && asking == Asking.Posterior && nodes.Length > 1)
+        {
+            // Unobserved children join their parents in one table each; "at most g" asked grade by grade needs none.
+            var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
+            plan = rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
+        }
+
+        return new Question(Network, Affordable(plan), work, evidence, priors);
+    }
 
     private Plan Affordable(Plan plan) => plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
 
