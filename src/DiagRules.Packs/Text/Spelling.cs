@@ -9,8 +9,9 @@ internal static class Spelling
     private const int LongestWord = 96;
 
     /// <summary>
-    /// Up to three candidates near a word, nearest first: those that differ in capitals only, then by the number of letters left
-    /// out, put in, exchanged or swapped (Damerau 1964, in the form of optimal string alignment), then in ordinal order.
+    /// Up to three candidates near a word, nearest first: those that differ in capitals only, or else by the number of letters left
+    /// out, put in, exchanged or swapped (Damerau 1964, in the form of optimal string alignment), then the longer
+    /// ones (letters are left out more often than put in), then in ordinal order.
     /// </summary>
     public static IReadOnlyList<string> Near(string word, IEnumerable<string> candidates)
     {
@@ -33,7 +34,9 @@ internal static class Spelling
             }
         }
 
-        return [.. near.OrderBy(found => found.Distance).ThenBy(found => found.Candidate, StringComparer.Ordinal)
+        var inCapitals = near.FindAll(found => found.Distance == 0);
+        near = inCapitals.Count > 0 ? inCapitals : near;
+        return [.. near.OrderBy(found => found.Distance).ThenByDescending(found => found.Candidate.Length).ThenBy(found => found.Candidate, StringComparer.Ordinal)
             .Select(found => found.Candidate).Distinct(StringComparer.Ordinal).Take(Most)];
     }
 
