@@ -14,7 +14,7 @@ internal sealed class Deferrals(CheckScope scope)
     public void Run()
     {
         var checks = scope.Of<Check>(Section.Checks).Select(check => check.Declared).Concat(scope.Draft.Of(Section.Findings).Where(finding => finding.IsAsked)).ToList();
-        var givers = checks.SelectMany(check => Gives(check).Select(id => (id, check))).ToLookup(pair => pair.id, pair => pair.check);
+        var givers = checks.SelectMany(check => Gives(check).Distinct().Select(id => (id, check))).ToLookup(pair => pair.id, pair => pair.check);
         foreach (var (declared, rule) in scope.Of<Rule>(Section.Rules))
         {
             foreach (var awaited in Awaited(rule.When).Where(mention => givers[mention.To.Id].Any() && givers[mention.To.Id].All(check => rule.Defers.Contains(check.Id))))

@@ -61,7 +61,7 @@ internal sealed class WorkWarnings(CheckScope scope)
             if (lacking.Count > 0)
             {
                 scope.Warn(
-                    ProblemCatalogue.HazardIncomplete, declared.Place, $"'{declared.Id}' has no {Wording.And(lacking)}; say how to keep out of its way, and what makes it go away.", declared);
+                    ProblemCatalogue.HazardIncomplete, declared.Place, $"'{declared.Id}' has no {Wording.Or(lacking)}; say how to keep out of its way, and what makes it go away.", declared);
             }
         }
     }
