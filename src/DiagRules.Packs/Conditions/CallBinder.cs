@@ -142,7 +142,7 @@ internal sealed class CallBinder(BindingScope scope, TermBinder terms)
         var index = parameters.Select(parameter => parameter.Name).ToList().IndexOf(name.Text);
         if (index < 0)
         {
-            var near = Spelling.DidYouMean(name.Text, parameters.Select(parameter => parameter.Name));
+            var near = scope.DidYouMean(name.Text, parameters.Select(parameter => parameter.Name));
             Report(name, $"'{calculation.Description.Name}' takes no '{name.Text}': {Signature(calculation)}.{near}");
             return -1;
         }
@@ -205,7 +205,7 @@ internal sealed class CallBinder(BindingScope scope, TermBinder terms)
     {
         var known = BuiltInCalculation.Names
             .Concat(scope.Symbols.Calculations.SelectMany(library => library.Calculations.Select(calculation => calculation.Description.Name)));
-        var near = Spelling.DidYouMean(name.Text, known);
+        var near = scope.DidYouMean(name.Text, known);
         var message = scope.Symbols.Find(name.Text) is { } entry
             ? $"'{name.Text}' is {EntryKinds.Name(entry)}, not a calculation; write '*' where a product is meant."
             : $"There is no calculation '{name.Text}'.{near}"

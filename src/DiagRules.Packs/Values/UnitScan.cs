@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using DiagRules.Model.Quantities;
 using DiagRules.Packs.Text;
 
@@ -11,6 +12,9 @@ internal readonly record struct UnitScan(int Length, Unit? Unit);
 /// <summary>Reads units - <c>V</c>, <c>mL/min</c>, <c>N.m</c> - and finds those that may have been meant.</summary>
 internal static class UnitScanner
 {
+    // No unit needs more; a longer one could have powers that no dimension holds.
+    private const int Longest = 32;
+
     // What people write for the symbols of the table; the near-misses in letters are found by spelling.
     private static readonly Dictionary<string, string> Usual = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -44,7 +48,14 @@ internal static class UnitScanner
             end = next;
         }
 
-        return UnitTable.TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+        return TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+    }
+
+    /// <summary>Looks a symbol up; one that is longer than any unit needs to be is not known.</summary>
+    public static bool TryGet(string symbol, [NotNullWhen(true)] out Unit? unit)
+    {
+        unit = null;
+        return symbol.Length <= Longest && UnitTable.TryGet(symbol, out unit);
     }
 
     /// <summary>One sentence on an unknown unit, with near ones.</summary>
@@ -52,12 +63,17 @@ internal static class UnitScanner
     {
         var near = Near(symbol);
         return near.Count == 0
-            ? $"There is no unit '{symbol}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
-            : $"There is no unit '{symbol}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
+            ? $"There is no unit '{Excerpt.Of(symbol)}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
+            : $"There is no unit '{Excerpt.Of(symbol)}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
     }
 
     private static IReadOnlyList<string> Near(string symbol)
     {
+        if (symbol.Length > Longest)
+        {
+            return [];
+        }
+
         if (symbol.IndexOfAny(['/', '.']) < 0)
         {
             return NearPart(symbol);
