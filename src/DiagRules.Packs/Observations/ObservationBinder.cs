@@ -61,7 +61,7 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
         var entry = find(id.Value);
         if (entry is null)
         {
-            Add(problems, ProblemCatalogue.NoSuchId, id, $"There is no reading, finding, cause or repair '{Excerpt.Of(id.Value)}'.{Spelling.DidYouMean(id.Value, ids())}");
+            Add(problems, ProblemCatalogue.NoSuchId, id, $"No reading, finding, cause or repair '{Excerpt.Of(id.Value)}'.{Spelling.DidYouMean(id.Value, ids())}");
         }
 
         return entry;

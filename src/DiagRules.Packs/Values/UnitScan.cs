@@ -40,7 +40,8 @@ internal static class UnitScanner
         {
             var next = PartEnd(text, end + 1);
             var part = text[(end + 1)..next].ToString();
-            if (ContinuesAsId(text, next) || (!UnitTable.TryGet(part, out _) && isId(part)))
+            var isUnit = UnitTable.TryGet(part, out _) && !ContinuesWithLetter(text, next);
+            if (!isUnit && (ContinuesAsId(text, next) || isId(part)))
             {
                 break;
             }
@@ -63,8 +64,8 @@ internal static class UnitScanner
     {
         var near = Near(symbol);
         return near.Count == 0
-            ? $"There is no unit '{Excerpt.Of(symbol)}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
-            : $"There is no unit '{Excerpt.Of(symbol)}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
+            ? $"No unit '{Excerpt.Of(symbol)}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
+            : $"No unit '{Excerpt.Of(symbol)}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
     }
 
     private static IReadOnlyList<string> Near(string symbol)
@@ -114,7 +115,9 @@ internal static class UnitScanner
 
     private static bool BeginsPart(char first) => char.IsLetter(first) || first is '%' or '\u00B0';
 
-    /// <summary>In <c>12 V/fuse-load</c> what follows the line is an id, whatever its first part is called.</summary>
+    /// <summary>In <c>12 V/m-drop</c> what follows the line is an id though its first part is a unit; in <c>12 V/m-3 V/m</c> it is not.</summary>
+    private static bool ContinuesWithLetter(ReadOnlySpan<char> text, int end) => ContinuesAsId(text, end) && char.IsLetter(text[end + 1]);
+
     private static bool ContinuesAsId(ReadOnlySpan<char> text, int end) =>
-        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetter(text[end + 1]);
+        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetterOrDigit(text[end + 1]);
 }
