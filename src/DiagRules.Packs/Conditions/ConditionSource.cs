@@ -9,7 +9,13 @@ internal sealed class ConditionSource(PlacedText text, ProblemSink problems)
     private const int Window = 76;
     private const string Indent = "    ";
 
+    // A pack with so many problems needs other help; looking through all ids for each of them would take a hostile one for ever.
+    private const int ProposalsUpTo = 500;
+
     public string Value => text.Value;
+
+    /// <summary>Whether near words are still looked for.</summary>
+    public bool HasProposals => problems.Count < ProposalsUpTo;
 
     /// <summary>The place of a stretch of the text.</summary>
     public SourcePlace Place(int start, int end) => text.At(start, Math.Max(end - start, 0));

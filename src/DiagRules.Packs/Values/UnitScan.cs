@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using DiagRules.Model.Quantities;
 using DiagRules.Packs.Text;
 
@@ -11,6 +12,9 @@ internal readonly record struct UnitScan(int Length, Unit? Unit);
 /// <summary>Reads units - <c>V</c>, <c>mL/min</c>, <c>N.m</c> - and finds those that may have been meant.</summary>
 internal static class UnitScanner
 {
+    // No unit needs more; a longer one could have powers that no dimension holds.
+    private const int Longest = 32;
+
     // What people write for the symbols of the table; the near-misses in letters are found by spelling.
     private static readonly Dictionary<string, string> Usual = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -36,7 +40,8 @@ internal static class UnitScanner
         {
             var next = PartEnd(text, end + 1);
             var part = text[(end + 1)..next].ToString();
-            if (ContinuesAsId(text, next) || (!UnitTable.TryGet(part, out _) && isId(part)))
+            var isUnit = UnitTable.TryGet(part, out _) && !ContinuesWithLetter(text, next);
+            if (!isUnit && (ContinuesAsId(text, next) || isId(part)))
             {
                 break;
             }
@@ -44,7 +49,14 @@ internal static class UnitScanner
             end = next;
         }
 
-        return UnitTable.TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+        return TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+    }
+
+    /// <summary>Looks a symbol up; one that is longer than any unit needs to be is not known.</summary>
+    public static bool TryGet(string symbol, [NotNullWhen(true)] out Unit? unit)
+    {
+        unit = null;
+        return symbol.Length <= Longest && UnitTable.TryGet(symbol, out unit);
     }
 
     /// <summary>One sentence on an unknown unit, with near ones.</summary>
@@ -52,12 +64,17 @@ internal static class UnitScanner
     {
         var near = Near(symbol);
         return near.Count == 0
-            ? $"There is no unit '{symbol}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
-            : $"There is no unit '{symbol}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
+            ? $"No unit '{Excerpt.Of(symbol)}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
+            : $"No unit '{Excerpt.Of(symbol)}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
     }
 
     private static IReadOnlyList<string> Near(string symbol)
     {
+        if (symbol.Length > Longest)
+        {
+            return [];
+        }
+
         if (symbol.IndexOfAny(['/', '.']) < 0)
         {
             return NearPart(symbol);
@@ -98,7 +115,9 @@ internal static class UnitScanner
 
     private static bool BeginsPart(char first) => char.IsLetter(first) || first is '%' or '\u00B0';
 
-    /// <summary>In <c>12 V/fuse-load</c> what follows the line is an id, whatever its first part is called.</summary>
+    /// <summary>In <c>12 V/m-drop</c> what follows the line is an id though its first part is a unit; in <c>12 V/m-3 V/m</c> it is not.</summary>
+    private static bool ContinuesWithLetter(ReadOnlySpan<char> text, int end) => ContinuesAsId(text, end) && char.IsLetter(text[end + 1]);
+
     private static bool ContinuesAsId(ReadOnlySpan<char> text, int end) =>
-        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetter(text[end + 1]);
+        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetterOrDigit(text[end + 1]);
 }
