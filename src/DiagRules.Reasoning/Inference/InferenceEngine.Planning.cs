@@ -4,9 +4,6 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
-    private const double DearCells = 16384;
-
     private const int MostIdleCells = 1 << 18;
 
     /// <summary>What becomes of the nodes asked for.</summary>
@@ -29,7 +26,7 @@ public sealed partial class InferenceEngine
         Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
     {
         var plan = FindPlan(work, evidence, priors, nodes, asking);
-        if (plan.Estimate.TableCells > DearCells && asking == Asking.Posterior && nodes.Length > 1)
+        if (plan.Estimate.TableCells > Limits.DearCells && asking == Asking.Posterior && nodes.Length > 1)
         {
             // Unobserved children join their parents in one table each; "at most g" asked grade by grade needs none.
             var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
@@ -48,7 +45,7 @@ public sealed partial class InferenceEngine
     {
         Describe(work.Request, evidence, nodes, asking);
         var plan = CachedOrBuilt(work.Request);
-        if (plan.Estimate.TableCells > DearCells && FixKnownRoots(work.Request, evidence, priors))
+        if (plan.Estimate.TableCells > Limits.DearCells && FixKnownRoots(work.Request, evidence, priors))
         {
             var rival = CachedOrBuilt(work.Request);
             return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;

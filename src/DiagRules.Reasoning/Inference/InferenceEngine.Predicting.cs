@@ -21,7 +21,7 @@ public sealed partial class InferenceEngine
         try
         {
             var plan = FindPlan(work, evidence, priors, targets.Length == 1 ? targets : AnchorsOf(evidence, targets), Asking.Posterior);
-            if (plan.Estimate.TableCells > DearCells && targets.Length > 1)
+            if (plan.Estimate.TableCells > Limits.DearCells && targets.Length > 1)
             {
                 // Fewer targets at a time join fewer nodes.
                 var half = targets.Length / 2;

@@ -20,7 +20,7 @@ public class NetworkBuilderTests
 
     [Fact]
     public void OneGrade_IsRefused()
-        => Refusal(() => _builder.AddRoot("wear", [1])).ShouldStartWith("'wear' has 1 grades; expected 2 or more.");
+        => Refusal(() => _builder.AddRoot("wear", [1])).ShouldStartWith("'wear' has 1 grades; expected 2 to 64.");
 
     [Fact]
     public void ParentThatIsNotThereYet_IsRefused()
@@ -32,7 +32,8 @@ public class NetworkBuilderTests
     {
         var fuse = _builder.AddCause("fuse", 0.1);
 
-        Refusal(() => _builder.AddTable("lamp", 2, [fuse, fuse], [1, 0, 1, 0, 1, 0, 1, 0])).ShouldStartWith("'lamp' names the parent 'fuse' twice; expected each parent once.");
+        Refusal(() => _builder.AddTable("lamp", 2, [fuse, fuse], [1, 0, 1, 0, 1, 0, 1, 0]))
+            .ShouldStartWith("'lamp' names the parent 'fuse' twice; expected each parent once.");
     }
 
     [Fact]

@@ -25,7 +25,9 @@ internal static class PlanBuilder
             : new PlanLayout(draft, order).ToPlan(network, request, relevant);
     }
 
-    /// <summary>A node bears on the answer if something is known of it, it was asked for, or such a node lies below it. The rest is barren and sums to 1.</summary>
+    /// <summary>
+    /// A node bears on the answer if something is known of it, it was asked for, or such a node lies below it. The rest is barren and sums to 1.
+    /// </summary>
     private static bool[] Relevant(Network network, PlanRequest request)
     {
         var relevant = new bool[network.Count];

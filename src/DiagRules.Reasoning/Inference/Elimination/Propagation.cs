@@ -25,12 +25,11 @@ internal static class Propagation
 
             if (bucket.Parent < 0)
             {
-                // Logarithms are dear and small parts of the network many, so their totals are multiplied first.
-                product *= largest;
-                if (product is < Small or > Large)
+                // Logarithms are dear and small parts of the network many, so totals of the usual size are multiplied first.
+                if (largest is < Small or > Large || (product *= largest) is < Small or > Large)
                 {
-                    log += Math.Log(product);
-                    product = 1;
+                    log += Math.Log(largest is < Small or > Large ? largest : product);
+                    product = largest is < Small or > Large ? product : 1;
                 }
             }
             else if (largest is < Small or > Large)
