@@ -23,7 +23,7 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            return FindPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
+            return BestPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
         }
         finally
         {
