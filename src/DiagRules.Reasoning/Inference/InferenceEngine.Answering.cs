@@ -109,11 +109,12 @@ public sealed partial class InferenceEngine
             if (question.IsCumulative(node))
             {
                 var posterior = PosteriorOf(node, values);
-                for (var grade = 0; grade < posterior.Length; grade++)
+                for (var grade = 0; grade < posterior.Length - 1; grade++)
                 {
                     posterior[grade] = question.Vary(node, grade);
                 }
 
+                posterior[^1] = 1;
                 Question.ToDifferences(posterior, posterior.Length);
             }
         }

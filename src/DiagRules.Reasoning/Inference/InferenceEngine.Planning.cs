@@ -28,8 +28,8 @@ public sealed partial class InferenceEngine
         => new(Network, Affordable(BestPlan(work, evidence, priors, nodes, asking)), work, evidence, priors);
 
     /// <summary>
-    /// The plan for a question, or a rival for a dear one. Unobserved children join their parents in one table each; asking them grade by grade, as "at most g",
-    /// needs none.
+    /// The plan for a question, or a rival for a dear one. Unobserved children join their parents in one table each; asking them grade by grade, as
+    /// "at most g", needs none.
     /// </summary>
     private Plan BestPlan(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking)
     {

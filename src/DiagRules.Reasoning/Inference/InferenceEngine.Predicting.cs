@@ -73,14 +73,17 @@ public sealed partial class InferenceEngine
         for (var t = 0; t < targets.Length; t++)
         {
             var grades = Network.Nodes[targets[t]].Grades;
-            for (var grade = 0; grade < grades; grade++)
+            var isCumulative = question.IsCumulative(targets[t]);
+            for (var grade = 0; grade < (isCumulative ? grades - 1 : grades); grade++)
             {
                 question.ReadPresent(roots, varied, question.Vary(targets[t], grade));
                 SetColumn(rows[t].AsSpan(grade), grades, varied, present);
             }
 
-            if (question.IsCumulative(targets[t]))
+            if (isCumulative)
             {
+                // "At most the last grade" is certain.
+                SetColumn(rows[t].AsSpan(grades - 1), grades, present, present);
                 Question.ToDifferences(rows[t].AsSpan(0, roots.Length * grades), grades);
             }
         }

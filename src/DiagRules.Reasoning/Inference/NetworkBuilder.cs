@@ -57,7 +57,8 @@ public sealed class NetworkBuilder
         var leak = DistributionOver(grades, background, $"The background of '{name}'", nameof(background));
         var sorted = contributions.OrderBy(c => c.Parent).ToArray();
         RequireParents(name, [.. sorted.Select(c => c.Parent)], nameof(contributions));
-        return Add(name, NodeModel.Graded(leak, ParentsWithGrades(sorted.Select(c => c.Parent)), [.. sorted.Select(c => Masses(name, grades, c, nameof(contributions)))]));
+        var masses = Array.ConvertAll(sorted, c => Masses(name, grades, c, nameof(contributions)));
+        return Add(name, NodeModel.Graded(leak, ParentsWithGrades(sorted.Select(c => c.Parent)), masses));
     }
 
     /// <summary>Adds a child with a full table.</summary>
