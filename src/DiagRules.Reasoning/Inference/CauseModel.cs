@@ -162,7 +162,8 @@ public sealed partial class CauseModel
             if (network.KindOf(cause) != NodeKind.Root || network.GradesOf(cause) != 2)
             {
                 throw new ArgumentException(
-                    $"'{network.NameOf(cause)}' is a {network.KindOf(cause)} node with {network.GradesOf(cause)} grades; expected a root, absent or present.",
+                    $"'{network.NameOf(cause)}' has {network.GradesOf(cause)} grades and {network.ParentsOf(cause).Count} parents; "
+                        + "expected a cause: the grades absent and present, and no parents.",
                     nameof(numbers));
             }
         }

@@ -116,7 +116,7 @@ public sealed class NetworkBuilder
             if (parent < 0 || parent >= _nodes.Count)
             {
                 throw new ArgumentException(
-                    $"'{name}' names the parent {parent}, and only the nodes 0 to {_nodes.Count - 1} are there yet; add parents before children.",
+                    $"'{name}' names the parent {parent}, and {_nodes.Count} nodes are there yet; add parents before children.",
                     parameter);
             }
 

@@ -205,7 +205,7 @@ public class CauseModelTests
         var wear = _builder.AddRoot("wear", [0.8, 0.1, 0.1]);
 
         Should.Throw<ArgumentException>(() => CauseModel.FromShares(_builder.Build(), new Dictionary<int, double> { [wear] = 1 }, 1, 0.05))
-            .Message.ShouldStartWith("'wear' is a Root node with 3 grades; expected a root, absent or present.");
+            .Message.ShouldStartWith("'wear' has 3 grades and 0 parents; expected a cause: the grades absent and present, and no parents.");
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public class NetworkBuilderTests
     [Fact]
     public void ParentThatIsNotThereYet_IsRefused()
         => Refusal(() => _builder.AddGraded("lamp", 2, [1, 0], Contribution.OfLaterGrades(0, [0.5])))
-            .ShouldStartWith("'lamp' names the parent 0, and only the nodes 0 to -1 are there yet; add parents before children.");
+            .ShouldStartWith("'lamp' names the parent 0, and 0 nodes are there yet; add parents before children.");
 
     [Fact]
     public void ParentNamedTwice_IsRefused()
