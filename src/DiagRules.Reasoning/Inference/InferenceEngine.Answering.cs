@@ -23,7 +23,7 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            return FindPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
+            return BestPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
         }
         finally
         {
@@ -109,11 +109,12 @@ public sealed partial class InferenceEngine
             if (question.IsCumulative(node))
             {
                 var posterior = PosteriorOf(node, values);
-                for (var grade = 0; grade < posterior.Length; grade++)
+                for (var grade = 0; grade < posterior.Length - 1; grade++)
                 {
                     posterior[grade] = question.Vary(node, grade);
                 }
 
+                posterior[^1] = 1;
                 Question.ToDifferences(posterior, posterior.Length);
             }
         }

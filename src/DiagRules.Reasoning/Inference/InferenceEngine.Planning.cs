@@ -4,9 +4,7 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
-    private const double DearCells = 16384;
-
+    /// <summary>Size up to which a workspace is worth keeping for the next question: 2 MiB of tables.</summary>
     private const int MostIdleCells = 1 << 18;
 
     /// <summary>What becomes of the nodes asked for.</summary>
@@ -18,7 +16,7 @@ public sealed partial class InferenceEngine
         /// <summary>Their joint posterior is wanted.</summary>
         Joint,
 
-        /// <summary>The same, and all grades they might be observed at share one plan.</summary>
+        /// <summary>They are about to be observed, and one plan is to serve whatever grade each turns out to have.</summary>
         AnyOutcome,
 
         /// <summary>Their most probable grades are wanted.</summary>
@@ -27,16 +25,22 @@ public sealed partial class InferenceEngine
 
     private Question Ask(
         Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
+        => new(Network, Affordable(BestPlan(work, evidence, priors, nodes, asking)), work, evidence, priors);
+
+    /// <summary>
+    /// The plan for a question, or a rival for a dear one. Unobserved children join their parents in one table each; asking them grade by grade, as
+    /// "at most g", needs none.
+    /// </summary>
+    private Plan BestPlan(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking)
     {
         var plan = FindPlan(work, evidence, priors, nodes, asking);
-        if (plan.Estimate.TableCells > DearCells && asking == Asking.Posterior && nodes.Length > 1)
+        if (plan.Estimate.TableCells <= Limits.DearCells || asking != Asking.Posterior || nodes.Length < 2)
         {
-            // Unobserved children join their parents in one table each; "at most g" asked grade by grade needs none.
-            var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
-            plan = rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
+            return plan;
         }
 
-        return new Question(Network, Affordable(plan), work, evidence, priors);
+        var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
+        return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
     }
 
     private Plan Affordable(Plan plan) => plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
@@ -48,7 +52,7 @@ public sealed partial class InferenceEngine
     {
         Describe(work.Request, evidence, nodes, asking);
         var plan = CachedOrBuilt(work.Request);
-        if (plan.Estimate.TableCells > DearCells && FixKnownRoots(work.Request, evidence, priors))
+        if (plan.Estimate.TableCells > Limits.DearCells && FixKnownRoots(work.Request, evidence, priors))
         {
             var rival = CachedOrBuilt(work.Request);
             return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;

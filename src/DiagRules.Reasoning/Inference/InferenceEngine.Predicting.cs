@@ -21,7 +21,7 @@ public sealed partial class InferenceEngine
         try
         {
             var plan = FindPlan(work, evidence, priors, targets.Length == 1 ? targets : AnchorsOf(evidence, targets), Asking.Posterior);
-            if (plan.Estimate.TableCells > DearCells && targets.Length > 1)
+            if (plan.Estimate.TableCells > Limits.DearCells && targets.Length > 1)
             {
                 // Fewer targets at a time join fewer nodes.
                 var half = targets.Length / 2;
@@ -73,14 +73,17 @@ public sealed partial class InferenceEngine
         for (var t = 0; t < targets.Length; t++)
         {
             var grades = Network.Nodes[targets[t]].Grades;
-            for (var grade = 0; grade < grades; grade++)
+            var isCumulative = question.IsCumulative(targets[t]);
+            for (var grade = 0; grade < (isCumulative ? grades - 1 : grades); grade++)
             {
                 question.ReadPresent(roots, varied, question.Vary(targets[t], grade));
                 SetColumn(rows[t].AsSpan(grade), grades, varied, present);
             }
 
-            if (question.IsCumulative(targets[t]))
+            if (isCumulative)
             {
+                // "At most the last grade" is certain.
+                SetColumn(rows[t].AsSpan(grades - 1), grades, present, present);
                 Question.ToDifferences(rows[t].AsSpan(0, roots.Length * grades), grades);
             }
         }

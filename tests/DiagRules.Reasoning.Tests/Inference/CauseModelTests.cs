@@ -166,7 +166,8 @@ public class CauseModelTests
         var alone = model.Predict(model.NewEvidence(), joint.Nodes[0])[0];
         for (var grade = 0; grade < alone.Grades; grade++)
         {
-            var sum = Enumerable.Range(0, joint.Outcomes).Where(outcome => joint.GradeOf(outcome, 0) == grade).Sum(outcome => joint.Given(workload.Causes[0], outcome));
+            var sum = Enumerable.Range(0, joint.Outcomes)
+                .Where(outcome => joint.GradeOf(outcome, 0) == grade).Sum(outcome => joint.Given(workload.Causes[0], outcome));
             sum.ShouldBe(alone.Given(workload.Causes[0])[grade], 1e-12);
         }
     }
@@ -175,7 +176,8 @@ public class CauseModelTests
     public void FindingsPredictedTogether_AreThosePredictedOneByOne()
     {
         var workload = new Workload(causes: 60, effects: 30, findings: 80, seed: 4);
-        var model = CauseModel.FromShares(workload.Network, workload.Causes.ToDictionary(cause => cause, cause => 1.0 + (cause % 7)), unlisted: 12, coexistence: 0.05);
+        var shares = workload.Causes.ToDictionary(cause => cause, cause => 1.0 + (cause % 7));
+        var model = CauseModel.FromShares(workload.Network, shares, unlisted: 12, coexistence: 0.05);
         var evidence = model.NewEvidence();
         var seen = workload.RandomEvidence(observed: 12, abnormal: 4, seed: 9);
         foreach (var node in seen.Observed)
@@ -203,7 +205,17 @@ public class CauseModelTests
         var wear = _builder.AddRoot("wear", [0.8, 0.1, 0.1]);
 
         Should.Throw<ArgumentException>(() => CauseModel.FromShares(_builder.Build(), new Dictionary<int, double> { [wear] = 1 }, 1, 0.05))
-            .Message.ShouldStartWith("'wear' is a Root node with 3 grades; expected a root with the grades absent and present.");
+            .Message.ShouldStartWith("'wear' has 3 grades and 0 parents; expected a cause: the grades absent and present, and no parents.");
+    }
+
+    [Fact]
+    public void RulingOutAFinding_IsRefused()
+    {
+        var (fuse, relay, lamp) = FuseAndRelay();
+        var model = CauseModel.FromShares(_builder.Build(), new Dictionary<int, double> { [fuse] = 1, [relay] = 1 }, 1, 0.05);
+
+        Should.Throw<ArgumentException>(() => model.NewEvidence().RuleOut(lamp))
+            .Message.ShouldStartWith("'lamp' is no cause of this model; expected one of its 2 causes.");
     }
 
     [Fact]

@@ -55,9 +55,11 @@ public class EvidenceTests
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
     public void LikelihoodOutOfRange_IsRefused(double likelihood)
-        => Should.Throw<ArgumentException>(() => _evidence.Observe(_level, [1, likelihood, 0])).Message.ShouldContain("for 'level'; expected a finite number of 0 or more.");
+        => Should.Throw<ArgumentException>(() => _evidence.Observe(_level, [1, likelihood, 0]))
+            .Message.ShouldContain("for 'level'; expected a finite number of 0 or more.");
 
     [Fact]
     public void TooFewLikelihoods_AreRefused()
-        => Should.Throw<ArgumentException>(() => _evidence.Observe(_level, [1, 0])).Message.ShouldStartWith("Found 2 likelihoods for 'level'; expected 3, one per grade.");
+        => Should.Throw<ArgumentException>(() => _evidence.Observe(_level, [1, 0]))
+            .Message.ShouldStartWith("Found 2 likelihoods for 'level'; expected 3, one per grade.");
 }

@@ -199,7 +199,8 @@ public class InferenceEngineTests
         var builder = new NetworkBuilder();
         var causes = Enumerable.Range(0, 60).Select(i => builder.AddCause($"c{i}", 0.02)).ToArray();
         var findings = Enumerable.Range(0, 60)
-            .Select(f => builder.AddGraded($"f{f}", 3, [0.98, 0.01, 0.01], [.. causes.Where(c => (c + f) % 3 > 0).Select(c => Contribution.OfLaterGrades(c, [0.3, 0.3]))]))
+            .Select(f => builder.AddGraded($"f{f}", 3, [0.98, 0.01, 0.01], [.. causes
+                .Where(c => (c + f) % 3 > 0).Select(c => Contribution.OfLaterGrades(c, [0.3, 0.3]))]))
             .ToArray();
         var engine = new InferenceEngine(builder.Build());
         var evidence = new Evidence(engine.Network);

@@ -20,19 +20,20 @@ public class NetworkBuilderTests
 
     [Fact]
     public void OneGrade_IsRefused()
-        => Refusal(() => _builder.AddRoot("wear", [1])).ShouldStartWith("'wear' has 1 grades; expected 2 or more.");
+        => Refusal(() => _builder.AddRoot("wear", [1])).ShouldStartWith("'wear' has 1 grades; expected 2 to 64.");
 
     [Fact]
     public void ParentThatIsNotThereYet_IsRefused()
         => Refusal(() => _builder.AddGraded("lamp", 2, [1, 0], Contribution.OfLaterGrades(0, [0.5])))
-            .ShouldStartWith("'lamp' names the parent 0, and only the nodes 0 to -1 are there yet; add parents before children.");
+            .ShouldStartWith("'lamp' names the parent 0, and 0 nodes are there yet; add parents before children.");
 
     [Fact]
     public void ParentNamedTwice_IsRefused()
     {
         var fuse = _builder.AddCause("fuse", 0.1);
 
-        Refusal(() => _builder.AddTable("lamp", 2, [fuse, fuse], [1, 0, 1, 0, 1, 0, 1, 0])).ShouldStartWith("'lamp' names the parent 'fuse' twice; expected each parent once.");
+        Refusal(() => _builder.AddTable("lamp", 2, [fuse, fuse], [1, 0, 1, 0, 1, 0, 1, 0]))
+            .ShouldStartWith("'lamp' names the parent 'fuse' twice; expected each parent once.");
     }
 
     [Fact]

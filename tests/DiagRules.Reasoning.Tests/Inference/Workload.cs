@@ -2,7 +2,9 @@ using DiagRules.Reasoning.Inference;
 
 namespace DiagRules.Reasoning.Tests.Inference;
 
-/// <summary>Networks of the size of real packs: causes, three-grade effects, graded findings, two or three parents each. The same seed gives the same one.</summary>
+/// <summary>
+/// Networks of the size of real packs: causes, three-grade effects, graded findings, two or three parents each. The same seed gives the same one.
+/// </summary>
 internal sealed class Workload
 {
     private readonly NetworkBuilder _builder = new();
@@ -49,9 +51,13 @@ internal sealed class Workload
     }
 
     private int AddGraded(string name, int grades, int[] parents)
-        => _builder.AddGraded(name, grades, RandomDistribution(grades, 0.97), [.. parents.Select(parent => Contribution.OfLaterGrades(
-            parent,
-            [.. Enumerable.Range(1, ParentGrades(parent) - 1).Select(_ => (IReadOnlyList<double>)RandomDistribution(grades, 0.1 + (0.4 * _random.NextDouble()))[1..])]))]);
+        => _builder.AddGraded(name, grades, RandomDistribution(grades, 0.97), [.. parents.Select(parent => RandomContribution(parent, grades))]);
+
+    private Contribution RandomContribution(int parent, int grades)
+    {
+        var rows = Enumerable.Range(1, ParentGrades(parent) - 1).Select(_ => RandomDistribution(grades, 0.1 + (0.4 * _random.NextDouble()))[1..]);
+        return Contribution.OfLaterGrades(parent, [.. rows]);
+    }
 
     /// <summary>Causes have two grades, and what comes after them as a parent has three.</summary>
     private int ParentGrades(int node) => node < Causes.Length ? 2 : 3;

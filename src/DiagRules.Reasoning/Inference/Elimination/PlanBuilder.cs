@@ -6,6 +6,7 @@ internal static class PlanBuilder
     /// <summary>A plan below this many cells is not worth a second try.</summary>
     private const double GoodEnough = 4096;
 
+    /// <summary>A node whose own table is at most this large usually enters as one table.</summary>
     private const double UsualDense = 128;
 
     /// <summary>A first try this many times over the limit is given up early; no other order is going to mend it.</summary>
@@ -25,7 +26,9 @@ internal static class PlanBuilder
             : new PlanLayout(draft, order).ToPlan(network, request, relevant);
     }
 
-    /// <summary>A node bears on the answer if something is known of it, it was asked for, or such a node lies below it. The rest is barren and sums to 1.</summary>
+    /// <summary>
+    /// A node bears on the answer if something is known of it, it was asked for, or such a node lies below it. The rest is barren and sums to 1.
+    /// </summary>
     private static bool[] Relevant(Network network, PlanRequest request)
     {
         var relevant = new bool[network.Count];

@@ -122,7 +122,8 @@ internal sealed class PlanLayout
 
     private BucketInput FactorInput(int factor, int variable, int[] around) => Input(factor, isMessage: false, _draft.Factors[factor].Free, variable, around);
 
-    private BucketInput MessageInput(int child, int variable, int[] around) => Input(child, isMessage: true, AxesOf(_neighbours[_order[child]]), variable, around);
+    private BucketInput MessageInput(int child, int variable, int[] around)
+        => Input(child, isMessage: true, AxesOf(_neighbours[_order[child]]), variable, around);
 
     /// <summary>The axes of a message over these variables, the last of them fastest.</summary>
     private Axis[] AxesOf(int[] variables)
