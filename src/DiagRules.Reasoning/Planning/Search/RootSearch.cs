@@ -34,6 +34,7 @@ internal sealed class RootSearch
     {
         var start = _board.Start;
         var repairsOnly = _board.Policy.Cost(start.Weights, start.Mass, start.State, _board.Tried, _trace);
+        repairsOnly = _trace.Count == 0 ? _compiled.SpecialistCost : Math.Min(repairsOnly, _compiled.SpecialistCost);
         List(start);
         LookOnce(start);
         CreditRepairsOnly(start, repairsOnly);
