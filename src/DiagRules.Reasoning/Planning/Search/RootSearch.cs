@@ -10,6 +10,8 @@ internal sealed class RootSearch
     private static readonly (double Tolerance, double Breadth, int Steps)[] Passes =
         [(0.04, 0, 8), (0.005, 0, 4), (0.0015, 0.5, 4), (0.0005, 0.5, 4), (0.00015, 0.5, 4)];
 
+    private const int PassesBeforeExact = 2;
+
     /// <summary>What a position of the exact search costs on average, bounds considered.</summary>
     private const double WorkOfAPosition = 20;
 
@@ -99,26 +101,27 @@ internal sealed class RootSearch
     /// <summary>Whether the best step is proven to be the best.</summary>
     private bool Deepen(Position start)
     {
-        if (_searchExactly && IsWithinReach() && SolveExactly(start))
+        for (var pass = 0; pass < Passes.Length && !_meter.IsExhausted; pass++)
         {
-            return true;
-        }
-
-        foreach (var pass in Passes)
-        {
-            if (_meter.IsExhausted)
+            // Good plans in hand first: they cut most of the exact search short.
+            if (pass == PassesBeforeExact && _searchExactly && IsWithinReach() && SolveExactly(start))
             {
-                break;
+                return true;
             }
 
-            _lookahead.Restart(pass.Tolerance * Best().Total, pass.Breadth);
-            foreach (var step in _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle).OrderBy(s => s.Total).Take(pass.Steps).ToList())
-            {
-                Follow(start, step);
-            }
+            Deepen(start, Passes[pass]);
         }
 
         return Best().Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
+    }
+
+    private void Deepen(Position start, (double Tolerance, double Breadth, int Steps) pass)
+    {
+        _lookahead.Restart(pass.Tolerance * Best().Total, pass.Breadth);
+        foreach (var step in _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle).OrderBy(s => s.Total).Take(pass.Steps).ToList())
+        {
+            Follow(start, step);
+        }
     }
 
     private void Follow(Position start, RootStep step)
@@ -158,13 +161,14 @@ internal sealed class RootSearch
         var limit = _meter.Limit;
         _meter.Limit = _meter.Spent + ((limit - _meter.Spent) * 2 / 3);
         var exact = new ExactSearch(_board);
-        var least = exact.Solve(start, double.PositiveInfinity, 1);
+        var slack = _compiled.SpecialistCost * 1e-12;
+        var least = exact.Solve(start, Best().Total + slack, 1);
         var solved = !exact.GaveUp;
         RootStep[] steps = [.. _steps.Where(s => s.Kind != StepKind.Specialist).OrderBy(s => s.Total)];
         // The best step first, against a limit that turns all others down quickly; then what each of those costs.
         foreach (var step in steps)
         {
-            Settle(start, step, exact, least + (_compiled.SpecialistCost * 1e-12));
+            Settle(start, step, exact, least + slack);
         }
 
         foreach (var step in steps.Where(s => !s.IsExact))
