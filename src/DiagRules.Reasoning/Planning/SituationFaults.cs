@@ -105,29 +105,41 @@ internal sealed class SituationFaults
 
         for (var cause = 0; cause < causes; cause++)
         {
-            Column(check, $"cause {cause}", plan.Outcomes.Select(o => o.Likelihoods[cause]));
+            var sum = 0.0;
+            foreach (var outcome in plan.Outcomes)
+            {
+                sum += Likelihood(check, outcome.Likelihoods[cause], cause);
+            }
+
+            AddUp(check, sum, cause);
         }
 
         if (_situation.Unlisted > 0)
         {
-            Column(check, "something not listed", plan.Outcomes.Select(o => o.Unlisted));
+            AddUp(check, plan.Outcomes.Sum(o => Likelihood(check, o.Unlisted, causes)), causes);
         }
     }
 
-    private void Column(int check, string hypothesis, IEnumerable<double> likelihoods)
+    private double Likelihood(int check, double likelihood, int hypothesis)
     {
-        var sum = 0.0;
-        foreach (var likelihood in likelihoods)
+        // The text is made only when it is needed: this is the longest loop of the validation.
+        if (!(likelihood is >= 0 and <= 1))
         {
-            Probability($"an answer of check {check} under {hypothesis}", likelihood);
-            sum += likelihood;
+            Probability($"an answer of check {check} under {Hypothesis(hypothesis)}", likelihood);
         }
 
+        return likelihood;
+    }
+
+    private void AddUp(int check, double sum, int hypothesis)
+    {
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
-            _faults.Add($"The answers of check {check} add up to {Text(sum)} under {hypothesis}; they must add up to 1.");
+            _faults.Add($"The answers of check {check} add up to {Text(sum)} under {Hypothesis(hypothesis)}; they must add up to 1.");
         }
     }
+
+    private string Hypothesis(int index) => index < _situation.Probabilities.Count ? $"cause {index}" : "something not listed";
 
     private void Repairs()
     {
