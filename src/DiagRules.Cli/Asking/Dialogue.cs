@@ -49,6 +49,7 @@ internal sealed class Dialogue
         _page.Text(0, "Answer with a number, a word or its beginning. '?' means you cannot tell, 'help' lists what else there is.", Ink.Faint);
         if (_session is not null)
         {
+            _recorder.Keep(_session);
             _page.Heading("What is known so far");
             KnownText.Write(_page, _engine.Pack, _session.Diagnose());
         }
@@ -108,7 +109,7 @@ internal sealed class Dialogue
 
         _page.Blank();
         var pack = _engine.Pack;
-        new StepText(_page, pack, _sheet).Write(moment.Diagnosis, step);
+        new StepText(_page, pack, _sheet).Write(moment.Diagnosis, step, isAsked: true);
         var reply = step.Kind == StepKind.Check
             ? new CheckQuestions(_page, _conversation, _recorder, pack).Put(moment, pack.FindCheck(step.Id)!)
             : new OutcomeQuestion(_page, _conversation, _recorder, pack).Put(moment, step);
@@ -130,7 +131,7 @@ internal sealed class Dialogue
 
         if (moment.Diagnosis.Next.FirstOrDefault(step => step.Id == choice.Text) is not { } step)
         {
-            return new CheckQuestions(_page, _conversation, _recorder, _engine.Pack).PutOne(moment, choice.Text);
+            return new CheckQuestions(_page, _conversation, _recorder, _engine.Pack).Put(moment, choice.Text);
         }
 
         _passedOver.Remove(step.Id);

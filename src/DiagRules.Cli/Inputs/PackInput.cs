@@ -1,5 +1,6 @@
 using System.CommandLine;
 using DiagRules.Model;
+using DiagRules.Packs;
 
 namespace DiagRules.Cli.Inputs;
 
