@@ -1,6 +1,10 @@
+using DiagRules.Electrohydraulics.Bolts;
 using DiagRules.Electrohydraulics.Copper;
+using DiagRules.Electrohydraulics.Fuses;
 using DiagRules.Electrohydraulics.Hydraulics;
+using DiagRules.Electrohydraulics.Meters;
 using DiagRules.Electrohydraulics.Motors;
+using DiagRules.Electrohydraulics.Relays;
 using DiagRules.Electrohydraulics.Supply;
 using DiagRules.Model.Calculations;
 
@@ -20,9 +24,23 @@ public static class ElectrohydraulicsLibrary
     /// <summary>Makes the library; the result is immutable and may be shared between threads.</summary>
     public static CalculationLibrary Create() => new(Name, new Version(1, 0, 0),
     [
-        new ConductorResistance(), new CableDrop(),
-        new BatteryCharge(), new InternalResistance(),
-        new LockedRotorCurrent(),
-        new CylinderForce(), new CylinderTime(),
+        new ConductorResistance(), new ConductorResistanceMost(), new ResistanceAt20(), new VehicleCableResistance(),
+        new CableDrop(), new VehicleCableDrop(), new CableDropByData(), new WireGaugeArea(),
+        new BatteryCharge(), new ElectrolyteDensity(), new BatteryChargeByDensity(), new BatteryVoltsByDensity(),
+        new InternalResistance(), new LoadedVolts(), new LoopCurrent(), new DividedVolts(), new SeriesResistance(),
+        new PermissibleDrop(), new PermissibleDropIntermittent(),
+        new BladeFuseHolds(), new BladeFuseOpens(), new MaxiFuseHolds(), new MaxiFuseOpens(), new MaxiFuseDropMost(),
+        new MaxiFuseCurrentLeast(), new FuseCurrent(), new FuseRatingLeast(),
+        new LockedRotorCurrent(), new MotorBackEmf(), new EmfConstant(), new MotorSpeed(), new MotorTorque(),
+        new WindingResistance(), new WindingTemperature(), new InsulationAt40(), new InsulationLeast(),
+        new RelayCoilCurrent(), new RelayCoilPower(), new RelayPullInHot(), new ParallelResistance(), new ContactResistance(),
+        new ContactHeat(),
+        new CylinderForce(), new CylinderForceIn(), new CylinderPressure(), new CylinderVolume(), new CylinderTime(),
+        new CylinderTimeIn(), new PumpFlow(), new HydraulicPower(), new PumpShaftPower(), new PumpMotorCurrent(), new FlowLost(),
+        new LeakRate(), new Viscosity(), new ViscosityClassLeast(), new ViscosityClassMost(), new BulkModulus(),
+        new SecantBulkModulus(), new OrificeFlow(), new OrificeDrop(), new CleanlinessCode(), new FluidLevel(),
+        new VoltsUncertainty(), new DropUncertainty(), new OhmsUncertainty(), new MeterLimit("volts", "V"),
+        new MeterLimit("amperes", "A"), new MeterLimit("ohms", "ohm"),
+        new BoltTorque(), new BoltTorqueLeast(), new BoltTorqueMost(), new BoltTorqueAtYield(),
     ]);
 }

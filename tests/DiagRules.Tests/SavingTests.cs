@@ -19,8 +19,8 @@ public sealed class SavingTests
     }
 
     [Theory]
-    [InlineData("", "This is no saved session: it cannot be read at line 1, column 1.")]
-    [InlineData("{}", "This is no saved session: a key is missing or unknown.")]
+    [InlineData("", "This is no saved session: line 1, column 1 cannot be read, or a key is missing or unknown there.")]
+    [InlineData("{}", "This is no saved session: line 1, column 3 cannot be read, or a key is missing or unknown there.")]
     [InlineData("""{ "diagrules-session": 9, "pack": "small-lift", "version": "1.0.0", "observations": [] }""", "The saved session has form 9; this version reads form 1.")]
     [InlineData(
         """{ "diagrules-session": 1, "pack": "small-lift", "version": "0.9.0", "observations": [] }""",

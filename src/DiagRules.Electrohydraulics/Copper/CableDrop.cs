@@ -15,7 +15,9 @@ internal sealed class CableDrop() : Calculation(
     gives: "V",
     formula: "current * conductor-resistance(length, area, temperature)",
     source: "Ohm's law; IEC 60028:1925 (annealed copper)",
-    range: "-60 to 200 degC, direct current. The copper alone: joints, fuses and switches come on top. Stranded cable lies up to 15 % above")
+    range:
+        "-60 to 200 degC, direct current. The copper alone: joints, fuses and switches come on top. Stranded cable lies up to 15 % above: see " +
+        "vehicle-cable-drop")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
         given[0] * AnnealedCopper.Resistivity * given[1] / given[2] * AnnealedCopper.Factor(given[3]);

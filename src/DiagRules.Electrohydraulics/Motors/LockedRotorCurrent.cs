@@ -13,7 +13,9 @@ internal sealed class LockedRotorCurrent() : Calculation(
     gives: "A",
     formula: "supply / resistance",
     source: "Ohm's law: a rotor that stands still makes no back emf (OpenStax College Physics, chapter 23)",
-    range: "Brushed motors with permanent magnets, or in series with the field resistance counted in. Contact of the brushes changes the resistance by some 10 % from place to place")
+    range:
+        "Brushed motors with permanent magnets, or in series with the field resistance counted in. Brushes change the resistance by some 10 % " +
+        "from place to place")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given) => given[0] / given[1];
 }

@@ -11,31 +11,19 @@ internal sealed class BatteryCharge() : Calculation(
         Input.Between(-30, 60, "temperature", "degC", "temperature of the battery", ifLeftOut: 25),
     ],
     gives: "number",
-    formula: "0 at 11.89 V, 0.25 at 12.06 V, 0.5 at 12.24 V, 0.75 at 12.45 V, 1 at 12.65 V, straight lines between; before that, volts - 1.5 mV/K * (temperature - 25 degC)",
-    source: "Table of volts and density of flooded lead-acid batteries in encyclopaedia text; US Army TM 5-3805-262-20 p. 5-142 agrees within 0.06 V (0.2 V when flat). Volts per kelvin: common practice",
-    range: "Flooded block of six cells, rested; off by up to 0.1 (0.06 V). Absorbed-mat blocks stand 0.15 to 0.3 V higher and read too full; a block with a dead cell reads flat. Two blocks in series: half their volts")
+    formula:
+        "0 at 11.89 V, 0.25 at 12.06 V, 0.5 at 12.24 V, 0.75 at 12.45 V, 1 at 12.65 V, straight lines between and level beyond; before that, " +
+        "volts - 1.5 mV/K * (temperature - 25 degC)",
+    source:
+        "Table of volts and density of flooded lead-acid batteries in encyclopaedia text; US Army TM 5-3805-262-20 p. 5-142 agrees within " +
+        "0.06 V (0.2 V when flat). Volts per kelvin: common practice",
+    range:
+        "Flooded block of six cells, rested; off by up to 0.1 (0.06 V), by 0.25 near flat. Absorbed-mat blocks stand 0.15 to 0.3 V higher and " +
+        "read too full; a block with a dead cell reads flat. Two blocks in series: half their volts")
 {
     /// <summary>Six cells at about 0.25 mV/K each; twenty kelvin shift the answer by 0.04.</summary>
     private const double VoltsPerKelvin = 0.0015;
 
-    private static readonly double[] Volts = [11.89, 12.06, 12.24, 12.45, 12.65];
-
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        var volts = given[0] - (VoltsPerKelvin * (given[1] - 298.15));
-        if (volts <= Volts[0])
-        {
-            return 0;
-        }
-
-        for (var i = 1; i < Volts.Length; i++)
-        {
-            if (volts < Volts[i])
-            {
-                return (i - 1 + ((volts - Volts[i - 1]) / (Volts[i] - Volts[i - 1]))) / (Volts.Length - 1);
-            }
-        }
-
-        return 1;
-    }
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        DischargeTable.Charge(DischargeTable.Volts, given[0] - (VoltsPerKelvin * (given[1] - 298.15)));
 }

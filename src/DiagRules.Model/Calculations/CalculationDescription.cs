@@ -18,4 +18,11 @@ public sealed record CalculationDescription(
     Unit Result,
     string Formula,
     string Source,
-    string ValidRange);
+    string ValidRange)
+{
+    /// <summary>
+    /// How to call it, with a unit for each parameter and the value of those that may be left out:
+    /// <c>battery-charge(volts: V, temperature: degC = 25 degC)</c>.
+    /// </summary>
+    public string Signature => $"{Name}({string.Join(", ", Parameters.Select(parameter => parameter.Signature))})";
+}

@@ -10,8 +10,11 @@ public sealed class CalculationLibrary
     /// <summary>Makes a library.</summary>
     /// <param name="name">Kebab-case name, as packs declare it in <c>calculations:</c>.</param>
     /// <param name="version">Semantic version.</param>
-    /// <param name="calculations">The calculations; names may not repeat.</param>
-    /// <exception cref="ArgumentException">Two calculations have the same name.</exception>
+    /// <param name="calculations">The calculations, in any order.</param>
+    /// <exception cref="ArgumentException">
+    /// A name is not kebab-case (64 characters at most) or is a word of the condition language, two calculations or two
+    /// parameters of one have the same name, or a default is not finite. The message lists all faults.
+    /// </exception>
     public CalculationLibrary(string name, Version version, IEnumerable<ICalculation> calculations)
     {
         ArgumentException.ThrowIfNullOrEmpty(name);
@@ -20,14 +23,14 @@ public sealed class CalculationLibrary
         Name = name;
         Version = version;
         Calculations = [.. calculations.OrderBy(calculation => calculation.Description.Name, StringComparer.Ordinal)];
-        _byName = new(StringComparer.Ordinal);
-        foreach (var calculation in Calculations)
+
+        List<string> faults = [.. LibraryFaults.Of(this)];
+        if (faults.Count > 0)
         {
-            if (!_byName.TryAdd(calculation.Description.Name, calculation))
-            {
-                throw new ArgumentException($"Calculation '{calculation.Description.Name}' is there twice.", nameof(calculations));
-            }
+            throw new ArgumentException($"Library '{name}' cannot be used. {string.Join(" ", faults)}", nameof(calculations));
         }
+
+        _byName = Calculations.ToDictionary(calculation => calculation.Description.Name, StringComparer.Ordinal);
     }
 
     /// <summary>The name.</summary>
@@ -40,5 +43,9 @@ public sealed class CalculationLibrary
     public ImmutableArray<ICalculation> Calculations { get; }
 
     /// <summary>The calculation of this name, or <see langword="null"/>.</summary>
-    public ICalculation? Find(string name) => _byName.GetValueOrDefault(name);
+    public ICalculation? Find(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return _byName.GetValueOrDefault(name);
+    }
 }

@@ -2,7 +2,8 @@ namespace DiagRules.Model.Quantities;
 
 /// <summary>
 /// The simple units. Factors are exact by definition (SI Brochure 9; NIST SP 811, appendix B; yard and pound agreement of 1959)
-/// and written as quotients of whole numbers that doubles hold; only those with pi, <c>hp</c> (550 lbf.ft/s) and <c>inHg</c> are rounded.
+/// and written as quotients of whole numbers that doubles hold; only those with pi and <c>hp</c> (550 lbf.ft/s) are rounded.
+/// <c>gal</c> and <c>qt</c> are the US liquid ones; <c>inHg</c> is the conventional one (13.5951 g/cm3, standard gravity).
 /// </summary>
 internal static class KnownUnits
 {
@@ -44,7 +45,7 @@ internal static class KnownUnits
         new("Pa", Dimensions.Pressure), new("mPa", Dimensions.Pressure, 1, 1e3), new("hPa", Dimensions.Pressure, 100),
         new("kPa", Dimensions.Pressure, 1e3), new("MPa", Dimensions.Pressure, 1e6), new("GPa", Dimensions.Pressure, 1e9),
         new("bar", Dimensions.Pressure, 1e5), new("mbar", Dimensions.Pressure, 100),
-        new("psi", Dimensions.Pressure, PoundForce, 1290320000), new("inHg", Dimensions.Pressure, 3386.389),
+        new("psi", Dimensions.Pressure, PoundForce, 1290320000), new("inHg", Dimensions.Pressure, 3386.388640341),
         new("cSt", Dimensions.KinematicViscosity, 1, 1e6), new("cP", Dimensions.DynamicViscosity, 1, 1e3),
         new("kg", Dimensions.Mass), new("g", Dimensions.Mass, 1, 1e3), new("mg", Dimensions.Mass, 1, 1e6), new("t", Dimensions.Mass, 1e3),
         new("lb", Dimensions.Mass, 45359237, 1e8), new("oz", Dimensions.Mass, 45359237, 16e8),

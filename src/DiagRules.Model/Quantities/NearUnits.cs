@@ -28,13 +28,13 @@ internal static class NearUnits
     public static IEnumerable<string> Of(string symbol)
     {
         var plain = Normalized(symbol);
-        return Whole(plain).Concat(Parts(plain))
+        return Spelled(plain).Concat(plain.AsSpan().ContainsAny('.', '/') ? Parts(plain) : MeantBy(plain))
             .Where(guess => guess != symbol && UnitTable.TryGet(guess, out _))
             .Distinct(StringComparer.Ordinal);
     }
 
-    private static IEnumerable<string> Whole(string symbol) =>
-        UnitTable.TryGet(symbol, out _) ? [symbol] : Like(symbol);
+    private static IEnumerable<string> Spelled(string symbol) =>
+        Spellings.TryGetValue(symbol.ToLowerInvariant(), out var meant) ? [meant] : [];
 
     /// <summary>Signs that are not on every keyboard become the letters packs use.</summary>
     private static string Normalized(string symbol) => symbol
@@ -44,25 +44,20 @@ internal static class NearUnits
         .Replace("\u00b2", "2").Replace("\u00b3", "3").Replace("^", "")
         .Replace('\u00b7', '.').Replace('*', '.').Trim('.', '/');
 
-    /// <summary>Simple symbols like this one: usual spellings, then other case, then one or two letters off.</summary>
+    /// <summary>Simple symbols like this one: usual spellings, then other case, and only without those one or two letters off.</summary>
     private static IEnumerable<string> Like(string symbol)
     {
-        if (Spellings.TryGetValue(symbol.ToLowerInvariant(), out var meant))
-        {
-            yield return meant;
-        }
-
         var allowed = symbol.Length switch { < 2 => 0, < 4 => 1, _ => 2 };
-        var byLikeness =
+        var near = (
             from known in UnitTable.Symbols
             let distance = Distance(symbol.ToLowerInvariant(), known.ToLowerInvariant())
             where distance <= allowed && distance < known.Length
             orderby distance, symbol.Zip(known).Count(pair => pair.First != pair.Second), known.Length
-            select known;
-        foreach (var known in byLikeness)
-        {
-            yield return known;
-        }
+            select (Symbol: known, Distance: distance)).ToList();
+        return Spelled(symbol).Concat(
+            from known in near
+            where known.Distance == 0 || near[0].Distance > 0
+            select known.Symbol);
     }
 
     /// <summary>For compounds: what each unknown part may be, and both readings of a product behind a division sign.</summary>
@@ -73,7 +68,7 @@ internal static class NearUnits
         {
             var part = PartAt(symbol, start);
             var sign = start == 0 ? "" : symbol[(start - 1)..start];
-            string[] meant = [.. MeantBy(part).Take(MostGuessesPerPart)];
+            string[] meant = [.. MeantBy(part).Select(Scale).Take(MostGuessesPerPart)];
             guesses = [.. from guess in guesses from word in meant select guess + sign + word];
             start += part.Length + 1;
         }
@@ -88,10 +83,10 @@ internal static class NearUnits
         return symbol[start..(end < 0 ? symbol.Length : end)];
     }
 
-    private static IEnumerable<string> MeantBy(string part) =>
-        !UnitTable.TryGet(part, out var unit) ? Like(part)
-        : unit.IsPoint ? ["K"]
-        : [part];
+    private static IEnumerable<string> MeantBy(string part) => UnitTable.TryGet(part, out _) ? [part] : Like(part);
+
+    /// <summary>In products only differences of temperature make sense.</summary>
+    private static string Scale(string part) => UnitTable.TryGet(part, out var unit) && unit.IsPoint ? "K" : part;
 
     private static IEnumerable<string> Unambiguous(string guess)
     {

@@ -25,9 +25,6 @@ internal sealed class BindingScope
 
     public ConditionLimits Limits => _limits;
 
-    /// <summary>How many problems were found while binding.</summary>
-    public int Problems { get; private set; }
-
     /// <summary>Whether the condition became so large that the rest of it is left unread.</summary>
     public bool IsTooLarge => _size > _limits.Size;
 
@@ -45,7 +42,6 @@ internal sealed class BindingScope
 
     public void Report(ProblemDescriptor descriptor, int start, int end, string message)
     {
-        Problems++;
         var place = Place(start, end);
         _source.Report(descriptor, start, end, message, place.Member);
     }
@@ -60,7 +56,7 @@ internal sealed class BindingScope
                 ProblemCatalogue.LimitExceeded,
                 start,
                 end,
-                $"Written out for all members the condition has more than {_limits.Size} parts; split it into findings of its own (limit 'ConditionSize').");
+                $"Written out for all members the condition has more than {_limits.Size} parts; split it into findings of its own (setting 'ConditionSize').");
         }
 
         return !IsTooLarge;

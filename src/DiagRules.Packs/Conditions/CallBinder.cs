@@ -107,7 +107,8 @@ internal sealed class CallBinder(BindingScope scope, TermBinder terms)
             isRight &= given[parameter] is not null;
         }
 
-        for (var i = 0; i < parameters.Length; i++)
+        // What is missing is told only where nothing else is wrong: a misspelt name would be told twice.
+        for (var i = 0; i < parameters.Length && isRight; i++)
         {
             isRight &= isFilled[i] || FillDefault(call, calculation, parameters[i], ref given[i]);
         }

@@ -63,7 +63,7 @@ internal sealed class ComparisonBinder(BindingScope scope)
     {
         var test = scope.Text(operands.Start, operands.End);
         var (literal, other) = left is LiteralTerm l ? (l, operands.RightText) : (right as LiteralTerm, operands.LeftText);
-        var band = Band(literal, other, $"{operands.LeftText} - ({operands.RightText})");
+        var band = literal is null ? Closeness(operands) : Band(literal, other);
         scope.Report(
             ProblemCatalogue.EqualityOnMeasured,
             operands.Start,
@@ -73,19 +73,20 @@ internal sealed class ComparisonBinder(BindingScope scope)
     }
 
     /// <summary>A band about one twentieth of the leading digit wide, just to show the form.</summary>
-    private static string Band(LiteralTerm? literal, string other, string difference)
+    private static string Band(LiteralTerm literal, string other)
     {
-        if (literal is null)
-        {
-            return $"-(limit) <= {difference} <= limit";
-        }
-
         var unit = Measure.UnitOf(literal.Type);
         var value = (decimal)Math.Clamp(unit.FromSi(literal.Si), -1e12, 1e12);
         var width = value == 0 ? 0.1m : (decimal)Math.Pow(10, Math.Floor(Math.Log10((double)Math.Abs(value)))) / 20;
         return $"{Show(value - width)} <= {other} <= {Show(value + width)}";
 
         string Show(decimal number) => Measure.Example(literal.Type, number.ToString("0.#########", CultureInfo.InvariantCulture));
+    }
+
+    private static string Closeness(Operands operands)
+    {
+        var right = operands.RightSyntax is BinarySyntax ? $"({operands.RightText})" : operands.RightText;
+        return $"abs({operands.LeftText} - {right}) <= {Measure.Example(operands.Left with { Unit = operands.Left.IsPoint ? "K" : operands.Left.Unit }, "0.1")}";
     }
 
     private static Comparator ComparatorOf(string sign) => sign switch

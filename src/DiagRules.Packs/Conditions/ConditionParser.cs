@@ -25,7 +25,7 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
 
         var source = new ConditionSource(text, problems);
         var before = problems.Count;
-        var syntax = SyntaxParser.ReadCondition(source, _limits);
+        var syntax = SyntaxParser.ReadCondition(source, _limits, IsId);
         var condition = new ConditionBinder(new BindingScope(symbols, source, _limits)).Bind(syntax);
         return problems.Count == before ? condition : null;
     }
@@ -42,12 +42,14 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
 
         var source = new ConditionSource(text, problems);
         var before = problems.Count;
-        var syntax = SyntaxParser.ReadTerm(source, _limits);
+        var syntax = SyntaxParser.ReadTerm(source, _limits, IsId);
         var term = new TermBinder(new BindingScope(symbols, source, _limits)).Bind(syntax);
         return problems.Count > before || term is null ? null
             : expected is null || Values.Expectation.IsMet(text, term.Type, expected.Value, problems) ? term
             : null;
     }
+
+    private bool IsId(string word) => symbols.Find(word) is not null;
 
     private bool IsTooLong(PlacedText text)
     {
@@ -59,7 +61,7 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
         problems.Add(
             ProblemCatalogue.LimitExceeded,
             text.At(0, 0),
-            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; split it into findings of its own (limit 'ConditionLength').");
+            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; split it into findings of its own (setting 'ConditionLength').");
         return true;
     }
 }

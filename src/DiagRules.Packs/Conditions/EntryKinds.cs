@@ -22,4 +22,11 @@ internal static class EntryKinds
         Repair => "a repair",
         _ => "an entry",
     };
+
+    /// <summary>Without its article.</summary>
+    public static string Noun(Entry entry)
+    {
+        var name = Name(entry);
+        return name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+    }
 }

@@ -12,21 +12,27 @@ internal sealed class Lexer
 {
     private readonly ConditionSource _source;
     private readonly string _text;
+    private readonly Func<string, bool> _isId;
     private readonly ImmutableArray<Token>.Builder _tokens = ImmutableArray.CreateBuilder<Token>();
     private readonly Stack<bool> _brackets = new();
     private int _at;
     private int _openCalls;
 
-    private Lexer(ConditionSource source)
+    private Lexer(ConditionSource source, Func<string, bool> isId)
     {
+        _isId = isId;
         _source = source;
         _text = source.Value;
     }
 
     /// <summary>All words and signs, the end among them.</summary>
-    public static ImmutableArray<Token> Read(ConditionSource source)
+    /// <param name="source">The condition.</param>
+    /// <param name="isId">
+    /// Whether a word behind <c>V/</c> is an id to divide by, rather than a unit that is not known; anything may be one when not given.
+    /// </param>
+    public static ImmutableArray<Token> Read(ConditionSource source, Func<string, bool>? isId = null)
     {
-        var lexer = new Lexer(source);
+        var lexer = new Lexer(source, isId ?? (_ => true));
         while (lexer.ReadNext())
         {
         }
@@ -85,7 +91,7 @@ internal sealed class Lexer
             return;
         }
 
-        var unit = UnitScanner.Scan(_text.AsSpan(unitStart));
+        var unit = UnitScanner.Scan(_text.AsSpan(unitStart), _isId);
         if (unit.Unit is null)
         {
             var symbol = _text.Substring(unitStart, unit.Length);
@@ -110,7 +116,7 @@ internal sealed class Lexer
         }
 
         var word = _text.Substring(start, WordLength(start));
-        return !Keywords.Contains(word) && (word.IndexOfAny(['-', '_', '$']) < 0 || UnitScanner.Scan(_text.AsSpan(start)).Unit is not null);
+        return !Keywords.Contains(word) && (word.IndexOfAny(['-', '_', '$']) < 0 || UnitScanner.Scan(_text.AsSpan(start), _isId).Unit is not null);
     }
 
     private void ReadSign()
@@ -153,8 +159,7 @@ internal sealed class Lexer
         }
 
         var left = _tokens[^1].Text;
-        var next = _text[(_at + 1)..].TrimStart();
-        var right = next.Length == 0 ? "" : next[..Math.Max(1, OperandLength(next))];
+        var right = OperandAt(_at + 1);
         if (sign == '+')
         {
             _source.Report(ProblemCatalogue.ConditionNotReadable, _at, _at + 1, $"A '+' stands between spaces: write '{left} + {right}'.", withLine: true);
@@ -169,15 +174,19 @@ internal sealed class Lexer
             $"A minus between two numbers stands between spaces: write '{left} - {right}' for the difference{joined}.");
     }
 
-    private static int OperandLength(string text)
+    /// <summary>The number or word behind a sign, for a message.</summary>
+    private string OperandAt(int at)
     {
-        var end = 0;
-        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '-' or '_' or '$' or '.'))
+        var rest = _text.AsSpan(at).TrimStart();
+        if (NumberScanner.Begins(rest))
         {
-            end++;
+            var length = NumberScanner.Scan(rest).Length;
+            var unit = rest[length..].TrimStart();
+            var hasUnit = UnitScanner.Begins(unit) && UnitScanner.Scan(unit, _isId).Unit is not null;
+            return hasUnit ? $"{rest[..length]} {unit[..UnitScanner.Scan(unit, _isId).Length]}" : rest[..length].ToString();
         }
 
-        return end;
+        return rest.IsEmpty ? "..." : IsWordStart(rest[0]) ? _text.Substring(_text.Length - rest.Length, WordLength(_text.Length - rest.Length)) : "( ... )";
     }
 
     private static bool EndsOperand(Token token) =>

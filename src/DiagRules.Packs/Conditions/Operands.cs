@@ -55,7 +55,7 @@ internal sealed record Operands(BindingScope Scope, TermSyntax LeftSyntax, TermT
     {
         var hint = (Left.Dimension with { Angle = 0 }) == (Right.Dimension with { Angle = 0 })
             ? "torque is not energy, and turns are not cycles: they differ by an angle ('1 rad')"
-            : $"{advice} {Text.Wording.An(Measure.Name(Left))}";
+            : $"{advice} {Measure.Want(Left)}";
         Scope.Report(
             ProblemCatalogue.UnitsDoNotMatch,
             RightSyntax.Start,

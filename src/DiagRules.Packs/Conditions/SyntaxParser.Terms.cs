@@ -6,6 +6,7 @@ namespace DiagRules.Packs.Conditions;
 internal sealed partial class SyntaxParser
 {
     private const string Operand = "a number, a reading, a parameter or a calculation";
+    private const string Beginning = "a test, which begins with an id, a number, a calculation, 'not', 'known', 'unknown', 'any', 'every' or '('";
 
     private TermSyntax? Sum() => Chain("+", "-", Product);
 
@@ -43,9 +44,11 @@ internal sealed partial class SyntaxParser
             case { Kind: TokenKind.Word, IsKeyword: false }:
                 return _tokens[_at + 1].IsSign("(") ? Nested(Call) : Name();
             default:
-                return Fail<TermSyntax>(_at == 0 ? $"a test, which begins with an id, {Operand.Replace(" or ", ", ", StringComparison.Ordinal)}, 'not' or '('" : Operand);
+                return Fail<TermSyntax>(BeginsAnew() ? Beginning : Operand);
         }
     }
+
+    private bool BeginsAnew() => _at == 0 || _tokens[_at - 1].IsKeyword;
 
     /// <summary>The sign of a number belongs to it: <c>-5 degC</c> is a point on the scale, not the opposite of one.</summary>
     private TermSyntax? Negated()

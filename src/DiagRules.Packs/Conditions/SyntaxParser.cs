@@ -17,11 +17,11 @@ internal sealed partial class SyntaxParser
     private int _depth;
     private bool _isTooDeep;
 
-    private SyntaxParser(ConditionSource source, ConditionLimits limits)
+    private SyntaxParser(ConditionSource source, ConditionLimits limits, Func<string, bool> isId)
     {
         _source = source;
         _limits = limits;
-        _tokens = Lexer.Read(source);
+        _tokens = Lexer.Read(source, isId);
         _levels = Levels(_tokens);
     }
 
@@ -30,17 +30,17 @@ internal sealed partial class SyntaxParser
     private int LastEnd => _at > 0 ? _tokens[_at - 1].End : 0;
 
     /// <summary>A whole condition.</summary>
-    public static ConditionSyntax ReadCondition(ConditionSource source, ConditionLimits limits)
+    public static ConditionSyntax ReadCondition(ConditionSource source, ConditionLimits limits, Func<string, bool> isId)
     {
-        var parser = new SyntaxParser(source, limits);
+        var parser = new SyntaxParser(source, limits, isId);
         var condition = parser.Junction(isAnd: false);
         return parser.AtEnd("'and', 'or' or the end of the condition") ? condition : new BrokenCondition(0, source.Value.Length);
     }
 
     /// <summary>A whole term.</summary>
-    public static TermSyntax ReadTerm(ConditionSource source, ConditionLimits limits)
+    public static TermSyntax ReadTerm(ConditionSource source, ConditionLimits limits, Func<string, bool> isId)
     {
-        var parser = new SyntaxParser(source, limits);
+        var parser = new SyntaxParser(source, limits, isId);
         var term = parser.Sum();
         return term is not null && parser.AtEnd("'+', '-', '*', '/' or the end") ? term : new BrokenTerm(0, source.Value.Length);
     }
@@ -123,7 +123,7 @@ internal sealed partial class SyntaxParser
                     ProblemCatalogue.LimitExceeded,
                     Current.Start,
                     Current.End,
-                    $"The condition is nested more than {_limits.Depth} deep; split it into findings of its own (limit 'ConditionDepth').");
+                    $"The condition is nested more than {_limits.Depth} deep; split it into findings of its own (setting 'ConditionDepth').");
             }
 
             return null;
@@ -230,13 +230,19 @@ internal sealed partial class SyntaxParser
             return;
         }
 
-        var found = Current.Kind == TokenKind.End ? "the condition ends" : $"found '{Current.Text}'";
+        if (SyntaxHints.OtherProblem(_tokens, _at) is var (descriptor, first, message))
+        {
+            _source.Report(descriptor, _tokens[first].Start, Current.End, message);
+            return;
+        }
+
+        var found = Current.Kind != TokenKind.End ? $"found '{Current.Text}'" : _at == 0 ? "it is empty" : "it ends";
         var hint = SyntaxHints.For(_tokens, _at);
         _source.Report(
             ProblemCatalogue.ConditionNotReadable,
             Current.Start,
             Current.End,
-            $"Expected {expected}, but {found}{(hint is null ? "." : $"; {hint}.")}",
+            $"Expected {expected}, but {found}{(hint is null ? "." : $"; {hint}{(hint.EndsWith('?') ? "" : ".")}")}",
             withLine: true);
     }
 

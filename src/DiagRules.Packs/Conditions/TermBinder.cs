@@ -116,7 +116,7 @@ internal sealed class TermBinder
             ProblemCatalogue.LimitExceeded,
             syntax.Start,
             syntax.End,
-            $"With all that its readings derive from, '{Excerpt(syntax)}' has more than {limit} {what}; measure something in between (limit '{setting}').");
+            $"With all that its readings derive from, '{Excerpt(syntax)}' has more than {limit} {what}; measure something in between (setting '{setting}').");
         return false;
     }
 

@@ -10,7 +10,8 @@ internal static class Spelling
 
     /// <summary>
     /// Up to three candidates near a word, nearest first: those that differ in capitals only, then by the number of letters left
-    /// out, put in, exchanged or swapped (Damerau 1964, in the form of optimal string alignment), then in ordinal order.
+    /// out, put in, exchanged or swapped (Damerau 1964, in the form of optimal string alignment), then the longer
+    /// ones (letters are left out more often than put in), then in ordinal order.
     /// </summary>
     public static IReadOnlyList<string> Near(string word, IEnumerable<string> candidates)
     {
@@ -33,7 +34,7 @@ internal static class Spelling
             }
         }
 
-        return [.. near.OrderBy(found => found.Distance).ThenBy(found => found.Candidate, StringComparer.Ordinal)
+        return [.. near.OrderBy(found => found.Distance).ThenByDescending(found => found.Candidate.Length).ThenBy(found => found.Candidate, StringComparer.Ordinal)
             .Select(found => found.Candidate).Distinct(StringComparer.Ordinal).Take(Most)];
     }
 

@@ -28,6 +28,10 @@ internal static class Measure
     public static string Describe(TermType type) =>
         type.Dimension.IsNone && type.Unit == Unit.Number.Symbol ? "a number" : $"{Wording.An(Name(type))} ({type.Unit})";
 
+    /// <summary>What is wanted instead of something else: <c>a voltage</c>, or <c>a quantity in A.m</c> where the kind has no name.</summary>
+    public static string Want(TermType type) =>
+        type.IsPoint || type.Dimension.IsNone || ByDimension.ContainsKey(type.Dimension) ? Wording.An(Name(type)) : $"a quantity in {type.Unit}";
+
     /// <summary>An example in the unit of a type: <c>5 V</c>.</summary>
     public static string Example(TermType type, string number = "5") =>
         type.Dimension.IsNone && type.Unit == Unit.Number.Symbol ? number : $"{number} {type.Unit}";

@@ -4,7 +4,7 @@ using DiagRules.Packs.Text;
 namespace DiagRules.Packs.Values;
 
 /// <summary>A unit found in a text.</summary>
-/// <param name="Length">How many characters it takes: the longest run of known symbols, or all that looks like a unit when none is known.</param>
+/// <param name="Length">How many characters it takes: all that is joined without spaces, as far as it can be a unit.</param>
 /// <param name="Unit">The unit, or <see langword="null"/> when it is not known.</param>
 internal readonly record struct UnitScan(int Length, Unit? Unit);
 
@@ -27,27 +27,24 @@ internal static class UnitScanner
     public static bool Begins(ReadOnlySpan<char> text) => text.Length > 0 && BeginsPart(text[0]);
 
     /// <summary>Reads the unit at the beginning of a text.</summary>
-    public static UnitScan Scan(ReadOnlySpan<char> text)
+    /// <param name="text">Begins with the unit.</param>
+    /// <param name="isId">Whether a word that is joined to a known unit is an id to divide by, rather than a misspelt unit.</param>
+    public static UnitScan Scan(ReadOnlySpan<char> text, Func<string, bool> isId)
     {
-        Unit? known = null;
-        var knownLength = 0;
-        var end = 0;
-        while (true)
+        var end = PartEnd(text, 0);
+        while (end + 1 < text.Length && text[end] is '/' or '.' && BeginsPart(text[end + 1]))
         {
-            end = PartEnd(text, end);
-            if (UnitTable.TryGet(text[..end].ToString(), out var unit))
+            var next = PartEnd(text, end + 1);
+            var part = text[(end + 1)..next].ToString();
+            if (ContinuesAsId(text, next) || (!UnitTable.TryGet(part, out _) && isId(part)))
             {
-                known = unit;
-                knownLength = end;
+                break;
             }
 
-            if (end + 1 >= text.Length || text[end] is not ('/' or '.') || !BeginsPart(text[end + 1]) || IsId(text, end + 1))
-            {
-                return known is null ? new(end, null) : new(knownLength, known);
-            }
-
-            end++;
+            end = next;
         }
+
+        return UnitTable.TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
     }
 
     /// <summary>One sentence on an unknown unit, with near ones.</summary>
@@ -66,8 +63,8 @@ internal static class UnitScanner
             return NearPart(symbol);
         }
 
-        // Only the parts that are not known are put right, so that 'mL/mn' comes out as 'mL/min'.
-        var corrected = new System.Text.StringBuilder();
+        // Only what is not known is put right, so that 'mL/mn' comes out as 'mL/min'.
+        IReadOnlyList<string> corrected = [""];
         var start = 0;
         for (var i = 0; i <= symbol.Length; i++)
         {
@@ -77,17 +74,13 @@ internal static class UnitScanner
             }
 
             var part = symbol[start..i];
+            var sign = i < symbol.Length ? symbol[i].ToString() : "";
             var near = UnitTable.TryGet(part, out _) ? [part] : NearPart(part);
-            if (near.Count == 0)
-            {
-                return [];
-            }
-
-            corrected.Append(near[0]).Append(i < symbol.Length ? symbol[i] : "");
+            corrected = [.. corrected.SelectMany(before => near.Select(word => before + word + sign)).Take(3)];
             start = i + 1;
         }
 
-        return [corrected.ToString()];
+        return corrected;
     }
 
     private static IReadOnlyList<string> NearPart(string part) =>
@@ -106,9 +99,6 @@ internal static class UnitScanner
     private static bool BeginsPart(char first) => char.IsLetter(first) || first is '%' or '\u00B0';
 
     /// <summary>In <c>12 V/fuse-load</c> what follows the line is an id, whatever its first part is called.</summary>
-    private static bool IsId(ReadOnlySpan<char> text, int from)
-    {
-        var end = PartEnd(text, from);
-        return end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetterOrDigit(text[end + 1]);
-    }
+    private static bool ContinuesAsId(ReadOnlySpan<char> text, int end) =>
+        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetter(text[end + 1]);
 }

@@ -44,64 +44,6 @@ public sealed partial class InferenceEngine
     internal double InferRoots(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, ReadOnlySpan<int> open, Span<double> values)
         => Infer(evidence, priors, open, roots, Asking.AnyOutcome, values);
 
-    /// <summary>For each of several roots: posteriors of each target if that root has its second grade.</summary>
-    /// <param name="evidence">The evidence.</param>
-    /// <param name="priors">Priors of the roots.</param>
-    /// <param name="roots">Roots to condition on, one at a time.</param>
-    /// <param name="targets">Nodes to predict.</param>
-    /// <param name="rows">Per target a row of grades for each root; a row stays 0 where the root cannot have its second grade.</param>
-    /// <returns>Natural logarithm of the probability of the evidence.</returns>
-    internal double Predict(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, ReadOnlySpan<int> targets, double[][] rows)
-    {
-        var work = Rent();
-        try
-        {
-            var plan = PlanFor(work, evidence, priors, targets);
-            var log = Calibrate(work, evidence, priors, plan);
-            for (var i = 0; i < roots.Length && !double.IsNegativeInfinity(log); i++)
-            {
-                PredictUnder(work, plan, evidence, priors, roots[i], i, targets, rows);
-            }
-
-            return log;
-        }
-        finally
-        {
-            Return(work);
-        }
-    }
-
-    private void PredictUnder(
-        Workspace work, Plan plan, Evidence evidence, ReadOnlySpan<double> priors, int root, int row, ReadOnlySpan<int> targets, double[][] rows)
-    {
-        Span<double> present = stackalloc double[2];
-        Read(work, plan, evidence, priors, root, present);
-        if (present[1] == 0)
-        {
-            return;
-        }
-
-        var variable = plan.VariableOf[root];
-        if (variable >= 0)
-        {
-            Conditioning.Apply(plan, work, variable, 1, present[1]);
-        }
-
-        for (var t = 0; t < targets.Length; t++)
-        {
-            var grades = Network.Nodes[targets[t]].Grades;
-            var posterior = rows[t].AsSpan(row * grades, grades);
-            if (variable >= 0 && plan.VariableOf[targets[t]] is >= 0 and var target)
-            {
-                Conditioning.Marginal(plan, work, target, posterior);
-            }
-            else
-            {
-                Read(work, plan, evidence, priors, targets[t], posterior);
-            }
-        }
-    }
-
     private double Infer(
         Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> planned, ReadOnlySpan<int> read, Asking asking, Span<double> values)
     {
@@ -148,27 +90,23 @@ public sealed partial class InferenceEngine
         }
     }
 
+    /// <summary>P(first, second | e) = P(first | e) P(second | first, e), with one more pass per grade of the first.</summary>
     private void FillJoint(Workspace work, Plan plan, Evidence evidence, int first, int second, double[] cells)
     {
-        var rows = new double[Network.Nodes[first].Grades];
-        var columns = cells.Length / rows.Length;
-        Read(work, plan, evidence, Network.Priors, first, rows);
-        for (var grade = 0; grade < rows.Length; grade++)
+        var columns = Network.Nodes[second].Grades;
+        work.KeepLocals(plan);
+        for (var grade = 0; grade < Network.Nodes[first].Grades; grade++)
         {
+            var probability = Vary(work, plan, evidence, first, grade);
             var row = cells.AsSpan(grade * columns, columns);
-            if (plan.VariableOf[first] >= 0 && plan.VariableOf[second] >= 0 && rows[grade] > 0)
-            {
-                Conditioning.Apply(plan, work, plan.VariableOf[first], grade, rows[grade]);
-                Conditioning.Marginal(plan, work, plan.VariableOf[second], row);
-            }
-            else
+            if (probability > 0)
             {
                 Read(work, plan, evidence, Network.Priors, second, row);
             }
 
             foreach (ref var cell in row)
             {
-                cell *= rows[grade];
+                cell *= probability;
             }
         }
     }
@@ -210,7 +148,8 @@ public sealed partial class InferenceEngine
             scale += evidence.StateOf(node).LogScale;
         }
 
-        return Propagation.Forward(plan, work) + scale;
+        work.BaseLog = Propagation.Forward(plan, work);
+        return work.BaseLog + scale;
     }
 
     /// <summary>Loads the evidence and passes messages forward and backward.</summary>

@@ -21,10 +21,9 @@ public sealed partial class InferenceEngine
     }
 
     private Plan PlanFor(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
-    {
-        var plan = FindPlan(work, evidence, priors, nodes, asking);
-        return plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
-    }
+        => Affordable(FindPlan(work, evidence, priors, nodes, asking));
+
+    private Plan Affordable(Plan plan) => plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
 
     /// <summary>
     /// The plan for a question. Cheap plans do not look at which roots are known, so that they serve more questions; a dear one gets a rival that does.

@@ -74,7 +74,7 @@ internal sealed record SavedSession(string? Complaint, IReadOnlyList<Observation
     }
 
     private static string Place(JsonException exception) =>
-        exception.LineNumber is { } line ? $"it cannot be read at line {line + 1}, column {exception.BytePositionInLine + 1}" : "a key is missing or unknown";
+        $"line {exception.LineNumber + 1}, column {exception.BytePositionInLine + 1} cannot be read, or a key is missing or unknown there";
 
     private static Observation Read(ObservationDocument saved, DiagnosisEngine engine)
     {

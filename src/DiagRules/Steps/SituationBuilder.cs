@@ -190,12 +190,15 @@ internal sealed class SituationBuilder
         var open = Dependence.NodesIn(when).Where(node => _moment.Known[node] is null).ToHashSet();
         for (var index = 0; index < Checks.Length; index++)
         {
-            if (!Forecasts[index].IsEmpty && Forecasts[index][0].Grades.Any(pair => open.Contains(pair.Node)) && _offer.Refusal(Checks[index]) is null)
+            if (Decides(index, open) && _offer.Pointless(Checks[index]) is null && _offer.Refusal(Checks[index]) is null)
             {
                 yield return Checks[index].Id;
             }
         }
     }
+
+    private bool Decides(int check, HashSet<int> nodes) =>
+        !Forecasts[check].IsEmpty && Forecasts[check][0].Grades.Any(pair => nodes.Contains(pair.Node));
 
     private void Withhold(WorkStep step, string because) => _withheld.Add(new WithheldStep(step.Id, step.Title, because));
 }

@@ -64,9 +64,6 @@ internal sealed class Bucket
     /// <summary>The bucket that takes the message, or -1.</summary>
     public int Parent { get; init; } = -1;
 
-    /// <summary>Buckets whose messages come here.</summary>
-    public required int[] Children { get; init; }
-
     public int CellCount => RowCount * Width;
 }
 
@@ -88,6 +85,9 @@ internal sealed class Plan
     public required bool IsAffordable { get; init; }
 
     public Bucket[] Buckets { get; init; } = [];
+
+    /// <summary>How each bucket's message enters its parent; meaningless for a bucket without one.</summary>
+    public BucketInput[] Links { get; init; } = [];
 
     public Factor[] Factors { get; init; } = [];
 
@@ -120,6 +120,4 @@ internal sealed class Plan
     public int CellCount { get; init; }
 
     public int RowCount { get; init; }
-
-    public int MaxRows { get; init; }
 }

@@ -50,6 +50,7 @@ internal sealed class PlanLayout
             Estimate = Estimate,
             IsAffordable = true,
             Buckets = buckets,
+            Links = LinksOf(buckets),
             Factors = [.. _draft.Factors],
             Constants = [.. _draft.Factors.Where(factor => factor.Free.Length == 0)],
             LocalOffsets = Offsets(),
@@ -63,7 +64,6 @@ internal sealed class PlanLayout
             SplitNodes = [.. _draft.SplitNodes],
             CellCount = cells,
             RowCount = rows,
-            MaxRows = buckets.Select(bucket => bucket.RowCount).DefaultIfEmpty().Max(),
         };
     }
 
@@ -103,8 +103,18 @@ internal sealed class PlanLayout
             IsMaximised = _late[variable],
             Inputs = [.. _factors[index].Select(f => FactorInput(f, variable, around)), .. _children[index].Select(c => MessageInput(c, variable, around))],
             Parent = around.Length == 0 ? -1 : _position[around[^1]],
-            Children = [.. _children[index]],
         };
+    }
+
+    private static BucketInput[] LinksOf(Bucket[] buckets)
+    {
+        var links = new BucketInput[buckets.Length];
+        foreach (var input in buckets.SelectMany(bucket => bucket.Inputs).Where(input => input.IsMessage))
+        {
+            links[input.Source] = input;
+        }
+
+        return links;
     }
 
     private int RowsOver(int[] variables) => variables.Aggregate(1, (product, v) => product * _cards[v]);

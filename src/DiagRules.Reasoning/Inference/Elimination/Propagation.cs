@@ -58,7 +58,7 @@ internal static class Propagation
             else
             {
                 var parent = plan.Buckets[bucket.Parent];
-                SumOnto(separator, work.Cells.AsSpan(parent.CellOffset, parent.CellCount), parent.Width, LinkOf(parent, i));
+                SumOnto(separator, work.Cells.AsSpan(parent.CellOffset, parent.CellCount), parent.Width, plan.Links[i]);
             }
 
             ScaleRows(cells, bucket.Width, separator, messages);
@@ -78,22 +78,8 @@ internal static class Propagation
         }
     }
 
-    /// <summary>The input of <paramref name="parent"/> that is the message of bucket <paramref name="child"/>.</summary>
-    public static BucketInput LinkOf(Bucket parent, int child)
-    {
-        foreach (var input in parent.Inputs)
-        {
-            if (input.IsMessage && input.Source == child)
-            {
-                return input;
-            }
-        }
-
-        throw new InvalidOperationException($"Bucket {child} sends no message to the bucket it names as its parent.");
-    }
-
     /// <summary>Sums a parent's table onto the rows of a child.</summary>
-    public static void SumOnto(Span<double> separator, ReadOnlySpan<double> cells, int width, BucketInput link)
+    private static void SumOnto(Span<double> separator, ReadOnlySpan<double> cells, int width, BucketInput link)
     {
         separator.Clear();
         for (int row = 0, cell = 0; cell < cells.Length; row++)
@@ -107,7 +93,7 @@ internal static class Propagation
     }
 
     /// <summary>Multiplies each row by numerator / denominator. Where the denominator is 0 the row is 0 already, and stays so.</summary>
-    public static void ScaleRows(Span<double> cells, int width, ReadOnlySpan<double> numerator, ReadOnlySpan<double> denominator)
+    private static void ScaleRows(Span<double> cells, int width, ReadOnlySpan<double> numerator, ReadOnlySpan<double> denominator)
     {
         for (int row = 0, cell = 0; row < numerator.Length; row++)
         {

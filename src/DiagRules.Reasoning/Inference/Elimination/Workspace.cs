@@ -14,9 +14,6 @@ internal sealed class Workspace(Network network)
     /// <summary>Posteriors over the rows of each bucket, set by the backward pass.</summary>
     public double[] Separators { get; private set; } = [];
 
-    /// <summary>Scratch for one message.</summary>
-    public double[] Rows { get; private set; } = [];
-
     /// <summary>What bears on each variable alone: priors, likelihoods, contributions of split nodes.</summary>
     public double[] Locals { get; private set; } = [];
 
@@ -32,31 +29,49 @@ internal sealed class Workspace(Network network)
     /// <summary>Grade of each node that the plan takes as fixed.</summary>
     public int[] FixedGrades { get; } = new int[network.Count];
 
-    /// <summary>Tables under one more condition, see <see cref="Conditioning"/>.</summary>
-    public double[] Conditioned { get; private set; } = [];
+    /// <summary>Natural logarithm of what the last question's forward pass gave.</summary>
+    public double BaseLog { get; set; }
 
-    /// <summary>Whether a bucket's conditioned table differs from its plain one.</summary>
-    public bool[] IsConditioned { get; private set; } = [];
-
-    /// <summary>Buckets still to be visited, each with the bucket it was reached from.</summary>
-    public Stack<(int Bucket, int From)> Open { get; } = new();
+    private double[] KeptLocals { get; set; } = [];
 
     public void Fit(Plan plan)
     {
         Cells = AtLeast(Cells, plan.CellCount);
         Messages = AtLeast(Messages, plan.RowCount);
         Separators = AtLeast(Separators, plan.RowCount);
-        Rows = AtLeast(Rows, plan.MaxRows);
         Locals = AtLeast(Locals, plan.LocalOffsets[^1]);
         LocalExponents = AtLeast(LocalExponents, plan.LocalOffsets[^1]);
         Tables = AtLeast(Tables, plan.Factors.Length);
         Bases = AtLeast(Bases, plan.Factors.Length);
     }
 
-    public void FitConditioning(Plan plan)
+    /// <summary>Remembers what bears on each variable, to vary it.</summary>
+    public void KeepLocals(Plan plan)
     {
-        Conditioned = AtLeast(Conditioned, plan.CellCount);
-        IsConditioned = AtLeast(IsConditioned, plan.Buckets.Length);
+        KeptLocals = AtLeast(KeptLocals, plan.LocalOffsets[^1]);
+        Locals.AsSpan(0, plan.LocalOffsets[^1]).CopyTo(KeptLocals);
+    }
+
+    /// <summary>Undoes all variations since <see cref="KeepLocals"/>.</summary>
+    public void RestoreLocals(Plan plan) => KeptLocals.AsSpan(0, plan.LocalOffsets[^1]).CopyTo(Locals);
+
+    /// <summary>Leaves a variable one grade.</summary>
+    public void Restrict(Plan plan, int variable, int grade)
+    {
+        var local = Locals.AsSpan(plan.LocalOffsets[variable]..plan.LocalOffsets[variable + 1]);
+        var kept = local[grade];
+        local.Clear();
+        local[grade] = kept;
+    }
+
+    /// <summary>Multiplies a factor into a variable.</summary>
+    public void MultiplyLocal(Plan plan, int variable, ReadOnlySpan<double> values, int stride)
+    {
+        var local = Locals.AsSpan(plan.LocalOffsets[variable]..plan.LocalOffsets[variable + 1]);
+        for (var grade = 0; grade < local.Length; grade++)
+        {
+            local[grade] *= values[grade * stride];
+        }
     }
 
     private static T[] AtLeast<T>(T[] array, int length) => array.Length >= length ? array : new T[Math.Max(length, array.Length * 3 / 2)];

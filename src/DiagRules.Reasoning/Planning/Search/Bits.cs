@@ -25,6 +25,9 @@ internal readonly struct Bits : IEquatable<Bits>, IComparable<Bits>
         }
     }
 
+    /// <summary>The whole set as a mask; only for sets of up to 64.</summary>
+    internal ulong Mask => _words.Length == 0 ? 0 : _words[0];
+
     internal bool Contains(int index) => (_words[index >> 6] >> (index & 63) & 1) != 0;
 
     internal Bits With(int index)
@@ -38,6 +41,33 @@ internal readonly struct Bits : IEquatable<Bits>, IComparable<Bits>
         words[index >> 6] |= 1UL << (index & 63);
         return new Bits(words);
     }
+
+    internal Bits Union(Bits other)
+    {
+        var words = (ulong[])_words.Clone();
+        for (var i = 0; i < words.Length; i++)
+        {
+            words[i] |= other._words[i];
+        }
+
+        return new Bits(words);
+    }
+
+    internal bool Overlaps(Bits other)
+    {
+        for (var i = 0; i < _words.Length; i++)
+        {
+            if ((_words[i] & other._words[i]) != 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Adds a mask; only for sets of up to 64.</summary>
+    internal Bits With(ulong mask) => (mask & ~Mask) == 0 ? this : new Bits([Mask | mask]);
 
     /// <summary>Opens one access: its own bit set, those it excludes cleared.</summary>
     internal Bits Opened(int index, int[] excluded)

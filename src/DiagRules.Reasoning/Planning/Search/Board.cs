@@ -12,7 +12,7 @@ internal sealed class Board
         Compiled = compiled;
         Meter = meter;
         States = new OpenStates(compiled, meter);
-        Policy = new RepairPolicy(compiled, meter);
+        Policy = new RepairPolicy(compiled, States, meter);
         Tried = new bool[compiled.Repairs.Length];
         Closed = new int[compiled.Checks.Length];
         var keys = new PositionKeys();
@@ -37,6 +37,28 @@ internal sealed class Board
     internal Position Start => new(Compiled.Prior, Weights.Sum(Compiled.Prior), States.Start, UInt128.Zero);
 
     internal bool IsPlannable(int check) => Closed[check] == 0 && Compiled.Checks[check].IsWorthPlanning;
+
+    internal Bits ClosedChecks()
+    {
+        var closed = Bits.Empty(Closed.Length);
+        for (var c = 0; c < Closed.Length; c++)
+        {
+            closed = Closed[c] > 0 ? closed.With(c) : closed;
+        }
+
+        return closed;
+    }
+
+    internal Bits TriedRepairs()
+    {
+        var tried = Bits.Empty(Tried.Length);
+        for (var r = 0; r < Tried.Length; r++)
+        {
+            tried = Tried[r] ? tried.With(r) : tried;
+        }
+
+        return tried;
+    }
 
     /// <summary>Moves to what one answer of a check leaves, writing its weights into the buffer of the given depth. <see cref="LeaveOutcome"/> moves back.</summary>
     internal Position EnterOutcome(in Position from, int check, int outcome, OpenState opened, int depth)

@@ -21,8 +21,14 @@ internal sealed class CostFloors
         }
     }
 
-    internal double[] Compute(double[] repairCosts)
+    internal double[] Compute(StepCosts costs, Bits contents)
     {
+        var repairCosts = new double[_compiled.Repairs.Length];
+        for (var r = 0; r < repairCosts.Length; r++)
+        {
+            repairCosts[r] = costs.LeastRepairCost(contents, r);
+        }
+
         var floor = new double[_compiled.Width];
         for (var h = 0; h < _compiled.HypothesisCount; h++)
         {

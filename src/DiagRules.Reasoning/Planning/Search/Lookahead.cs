@@ -4,29 +4,49 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// Bounded lookahead: a good plan, not always the best. Every number it returns is the expected cost of a plan that can be followed.
 /// </summary>
 /// <remarks>
-/// A node is opened only while the most that could still be saved below it (base policy minus lower bound, both weighted with the probability of
-/// coming there) is above a tolerance. Its checks are ranked by one step on the real distribution of their answers, with the base policy after it,
-/// and the few best are followed up. Checks behind the same closed access are ranked by the best set of them as well, so that one
-/// dear access is not turned down check by check.
+/// A node is opened only while the most that could still be saved below it (best plan known minus lower bound, both weighted with the probability
+/// of coming there) is above a tolerance. Its steps are ranked by one look at what the plans known so far would cost after each of
+/// their answers (<see cref="StepRanking"/>), and the few best are followed up.
 /// </remarks>
 internal sealed class Lookahead
 {
-    private const int MostMemories = 200_000;
+    private const int MostMemories = 20_000;
     private const int DeepestAllowed = 40;
 
     private readonly Board _board;
-    private readonly Bundles _bundles;
+    private readonly CompiledSituation _compiled;
+    private readonly PlanPool _pool;
+    private readonly StepRanking _stepRanking;
     private readonly Dictionary<(UInt128, int), Memory> _memory = [];
     private readonly List<Ranking> _rankings = [];
+    private readonly List<RepairTrace> _trace = [];
     private double _tolerance;
 
     internal Lookahead(Board board)
     {
         _board = board;
-        _bundles = new Bundles(board);
+        _compiled = board.Compiled;
+        _pool = new PlanPool(board);
+        _stepRanking = new StepRanking(board, _pool);
     }
 
     internal int Deepest { get; private set; }
+
+    /// <summary>Takes up the base policy and, for every repair, the plan that begins with it: the plans to start from.</summary>
+    internal void Prepare(in Position start)
+    {
+        Repairs(start);
+        for (var r = 0; r < _compiled.Repairs.Length; r++)
+        {
+            if (_compiled.Repairs[r].IsWorthPlanning && double.IsFinite(start.State.RepairCosts[r]))
+            {
+                var next = _board.EnterRepair(start, r, 1);
+                var then = Repairs(next);
+                _board.LeaveRepair(r);
+                _pool.Add(AfterRepair(start.State, r, then));
+            }
+        }
+    }
 
     /// <summary>The most that a node may leave unsaved, in expected cost of the whole job.</summary>
     internal void Restart(double tolerance)
@@ -35,135 +55,158 @@ internal sealed class Lookahead
         Deepest = 0;
     }
 
-    /// <summary>Ranks the first steps by one step and bundles; used once, before anything is followed up.</summary>
-    internal void Rank(in Position at, Ranking ranking)
-    {
-        ranking.Clear();
-        var checks = _board.Compiled.Checks;
-        for (var c = 0; c < checks.Length; c++)
-        {
-            if (_board.IsPlannable(c))
-            {
-                ranking.Add(c, OneStep(at, c, at.State));
-            }
-        }
-
-        _bundles.Rank(at, ranking);
-        for (var r = 0; r < _board.Tried.Length; r++)
-        {
-            var repair = _board.Compiled.Repairs[r];
-            if (!_board.Tried[r] && at.State.IsReady(repair) && Array.Exists(repair.Cures, at.Cures))
-            {
-                ranking.Add(~r, OneRepair(at, r));
-            }
-        }
-    }
-
-    internal double Check(in Position at, int check, double limit, int depth)
+    /// <summary>The expected cost of a check and what is best after it as far as is known; more than the limit when it is not below that.</summary>
+    internal double Check(in Position at, int check, double limit, int depth, out PlanVector? plan)
     {
         var opened = at.State.AfterCheck(check, out var cost);
-        var outcomes = _board.Compiled.Checks[check].Outcomes;
+        var outcomes = _compiled.Checks[check].Outcomes;
+        var continuations = new PlanVector[outcomes.Length];
+        var costs = new double[_compiled.Width];
+        Array.Fill(costs, cost, 0, _compiled.HypothesisCount);
         var total = cost * at.Mass;
         for (var o = 0; o < outcomes.Length && total < limit; o++)
         {
             var next = _board.EnterOutcome(at, check, o, opened, depth);
-            total += Value(next, depth + 1);
+            continuations[o] = Value(next, depth + 1, out var value);
             _board.LeaveOutcome(check, o);
+            total += value;
+            Weights.AddProduct(outcomes[o].Likelihood, continuations[o].Costs, costs);
         }
 
+        plan = total < limit ? PlanVector.After(costs, at.State, check, -1, continuations, _compiled) : null;
         return total;
     }
 
-    internal double Repair(in Position at, int repair, int depth)
+    internal double Repair(in Position at, int repair, int depth, out PlanVector plan)
     {
-        var cost = at.State.RepairCosts[repair] * at.Mass;
         var next = _board.EnterRepair(at, repair, depth);
-        var value = cost + Value(next, depth + 1);
+        var then = Value(next, depth + 1, out var value);
         _board.LeaveRepair(repair);
-        return value;
+        plan = AfterRepair(at.State, repair, then);
+        return (at.State.RepairCosts[repair] * at.Mass) + value;
     }
 
-    private double Value(in Position at, int depth)
+    private PlanVector AfterRepair(OpenState state, int repair, PlanVector then)
+    {
+        var costs = new double[_compiled.Width];
+        Array.Fill(costs, state.RepairCosts[repair], 0, _compiled.HypothesisCount);
+        Weights.AddProduct(_compiled.Repairs[repair].Keeps, then.Costs, costs);
+        return PlanVector.After(costs, state, -1, repair, [then], _compiled);
+    }
+
+    /// <summary>The best plan known from a position, looked for as long as the tolerance asks for it.</summary>
+    private PlanVector Value(in Position at, int depth, out double value)
     {
         Deepest = Math.Max(Deepest, depth);
         if (at.Mass <= 0)
         {
-            return 0;
+            value = 0;
+            return PlanVector.Specialist(_compiled, at.State);
         }
 
         if (_memory.TryGetValue(at.Memo, out var known) && known.Tolerance <= _tolerance)
         {
-            return known.Value;
+            value = known.Value;
+            return known.Plan;
         }
 
-        var best = _board.PolicyCost(at);
-        var gap = best - at.Floor;
-        if (gap <= _tolerance || depth >= DeepestAllowed || _board.Meter.IsExhausted)
+        var plan = Known(at, known, out value);
+        var gap = value - at.Floor;
+        if (gap > _tolerance && depth < DeepestAllowed && !_board.Meter.IsExhausted)
         {
-            return Math.Min(best, known.Value > 0 ? known.Value : best);
+            plan = Follow(at, plan, gap, depth, ref value);
+            Remember(at, plan, value);
         }
 
-        best = Follow(at, best, gap, depth);
-        best = known.Value > 0 ? Math.Min(best, known.Value) : best;
-        if (_memory.Count < MostMemories && !_board.Meter.IsExhausted)
-        {
-            _memory[at.Memo] = new Memory(best, _tolerance);
-        }
-
-        return best;
+        return plan;
     }
 
-    private double Follow(in Position at, double best, double gap, int depth)
+    /// <summary>The best of what is remembered, of the pool and of the base policy.</summary>
+    private PlanVector Known(in Position at, Memory known, out double value)
+    {
+        _pool.Select(at.State);
+        var (plan, least) = _pool.Best(at.Weights);
+        if (known.Plan is not null && known.Value < least)
+        {
+            (plan, least) = (known.Plan, known.Value);
+        }
+
+        _trace.Clear();
+        var repairsOnly = _board.Policy.Cost(at.Weights, at.Mass, at.State, _board.Tried, _trace);
+        if (plan is not null && least <= repairsOnly * (1 + 1e-12))
+        {
+            value = least;
+            return plan;
+        }
+
+        value = repairsOnly;
+        plan = PlanVector.Sequence(_compiled, at.State, _trace);
+        _pool.Add(plan);
+        return plan;
+    }
+
+    private PlanVector Follow(in Position at, PlanVector plan, double gap, int depth, ref double value)
     {
         var ranking = RankingAt(depth);
-        Rank(at, ranking);
-        ranking.Sort();
+        _stepRanking.Rank(at, value, ranking);
         var width = Math.Min(ranking.Count, Width(gap));
+        var isNew = false;
         for (var i = 0; i < width && !_board.Meter.IsExhausted; i++)
         {
             var step = ranking[i].Step;
-            best = Math.Min(best, step < 0 ? Repair(at, ~step, depth) : Check(at, step, best, depth));
+            PlanVector? found;
+            var total = step < 0 ? Repair(at, ~step, depth, out found!) : Check(at, step, value, depth, out found);
+            if (total < value)
+            {
+                (value, plan, isNew) = (total, found!, true);
+            }
         }
 
-        return best;
+        if (isNew)
+        {
+            _pool.Add(plan);
+        }
+
+        return plan;
+    }
+
+    private void Remember(in Position at, PlanVector plan, double value)
+    {
+        if (_memory.Count < MostMemories && !_board.Meter.IsExhausted)
+        {
+            _memory[at.Memo] = new Memory(plan, value, _tolerance);
+        }
+    }
+
+    private PlanVector Repairs(in Position at)
+    {
+        _trace.Clear();
+        if (at.Mass > 0)
+        {
+            _board.Policy.Cost(at.Weights, at.Mass, at.State, _board.Tried, _trace);
+        }
+
+        var plan = PlanVector.Sequence(_compiled, at.State, _trace);
+        if (_trace.Count > 0)
+        {
+            _pool.Add(plan);
+        }
+
+        return plan;
     }
 
     /// <summary>Nodes where more can be saved get more of their steps followed up.</summary>
     private int Width(double gap) => 1 + (int)Math.Log2(Math.Max(1, gap / (4 * _tolerance)));
 
-    private double OneStep(in Position at, int check, OpenState state)
-    {
-        var opened = state.AfterCheck(check, out var cost);
-        var outcomes = _board.Compiled.Checks[check].Outcomes;
-        var total = cost * at.Mass;
-        for (var o = 0; o < outcomes.Length; o++)
-        {
-            var next = _board.EnterOutcome(at, check, o, opened, DeepestAllowed + 1);
-            total += _board.PolicyCost(next);
-            _board.LeaveOutcome(check, o);
-        }
-
-        return total;
-    }
-
-    private double OneRepair(in Position at, int repair)
-    {
-        var cost = at.State.RepairCosts[repair] * at.Mass;
-        var next = _board.EnterRepair(at, repair, DeepestAllowed + 1);
-        var total = cost + _board.PolicyCost(next);
-        _board.LeaveRepair(repair);
-        return total;
-    }
-
     private Ranking RankingAt(int depth)
     {
         while (_rankings.Count <= depth)
         {
-            _rankings.Add(new Ranking(_board.Compiled.Checks.Length + _board.Compiled.Repairs.Length));
+            _rankings.Add(new Ranking(_compiled.Checks.Length + _compiled.Repairs.Length));
         }
 
         return _rankings[depth];
     }
 
-    private readonly record struct Memory(double Value, double Tolerance);
+    private readonly record struct Memory(PlanVector Plan, double Value, double Tolerance);
 }

@@ -9,7 +9,6 @@ internal sealed class OpenState
     private readonly double[] _checkCosts;
     private readonly OpenState?[] _afterCheck;
     private readonly OpenState?[] _afterRepair;
-    private double[]? _repairCosts;
     private double[]? _floor;
 
     internal OpenState(OpenStates states, Bits contents, int id)
@@ -20,32 +19,58 @@ internal sealed class OpenState
         _checkCosts = new double[states.Compiled.Checks.Length];
         _afterCheck = new OpenState?[_checkCosts.Length];
         _afterRepair = new OpenState?[states.Compiled.Repairs.Length];
+        RepairCosts = new double[_afterRepair.Length];
+        Missing = new ulong[states.Masks is null ? 0 : _afterRepair.Length];
+        for (var r = 0; r < Missing.Length; r++)
+        {
+            Missing[r] = states.Masks!.Missing(r, contents);
+        }
+
+        for (var r = 0; r < RepairCosts.Length; r++)
+        {
+            states.Costs.AfterRepair(contents, r, out RepairCosts[r]);
+        }
     }
 
     internal Bits Contents { get; }
 
     internal int Id { get; }
 
-    /// <summary>
-    /// Per repair what it costs with access opened and the checks it comes after done first, whatever their answers; infinite when one of these is withheld.
-    /// </summary>
-    internal double[] RepairCosts => _repairCosts ??= ComputeRepairCosts();
+    /// <summary>Per repair what it costs; see <see cref="StepCosts.AfterRepair"/>.</summary>
+    internal double[] RepairCosts { get; }
+
+    /// <summary>Per repair what is to be opened for it, where <see cref="OpenStates.Masks"/> apply; else empty.</summary>
+    internal ulong[] Missing { get; }
 
     /// <summary>Per hypothesis a cost that no plan can stay below when this is what is wrong.</summary>
-    internal double[] Floor => _floor ??= _states.Floors.Compute(_states.Compiled.StepsCostTheSameInAnyOrder ? RepairCosts : _states.LeastRepairCosts(Contents));
+    internal double[] Floor => _floor ??= _states.Floors.Compute(_states.Costs, Contents);
 
     /// <summary>A check with its access opened.</summary>
     internal OpenState AfterCheck(int check, out double cost)
     {
-        var next = _afterCheck[check] ??= _states.DoCheck(Contents, check, out _checkCosts[check]);
+        var next = _afterCheck[check] ??= _states.Find(_states.Costs.AfterCheck(Contents, check, out _checkCosts[check]));
         cost = _checkCosts[check];
         return next;
     }
 
     /// <summary>After one answer of a check that was done.</summary>
-    internal OpenState AfterOutcome(CompiledOutcome outcome) => outcome.Gates.Length == 0 ? this : _states.Mark(Contents, outcome.Gates);
+    internal OpenState AfterOutcome(CompiledOutcome outcome)
+    {
+        if (outcome.Gates.Length == 0)
+        {
+            return this;
+        }
 
-    internal OpenState AfterRepair(int repair) => _afterRepair[repair] ??= _states.DoRepair(this, repair, out _);
+        var contents = Contents;
+        foreach (var gate in outcome.Gates)
+        {
+            contents = contents.With(gate);
+        }
+
+        return _states.Find(contents);
+    }
+
+    internal OpenState AfterRepair(int repair) => _afterRepair[repair] ??= _states.Find(_states.Costs.AfterRepair(Contents, repair, out _));
 
     internal bool IsReady(CompiledRepair repair)
     {
@@ -58,16 +83,5 @@ internal sealed class OpenState
         }
 
         return true;
-    }
-
-    private double[] ComputeRepairCosts()
-    {
-        var costs = new double[_afterRepair.Length];
-        for (var r = 0; r < costs.Length; r++)
-        {
-            _afterRepair[r] = _states.DoRepair(this, r, out costs[r]);
-        }
-
-        return costs;
     }
 }

@@ -10,24 +10,19 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// </remarks>
 internal sealed class RepairPolicy
 {
+    private const int WorkOfBeginning = 100;
+
     private readonly CompiledSituation _compiled;
     private readonly WorkMeter _meter;
-    private readonly RepairSubsets _subsets;
-    private readonly double[] _weights;
-    private readonly double[] _cured;
-    private readonly int[] _active;
-    private readonly int[] _block;
-    private int _activeCount;
+    private readonly RepairSubsets? _subsets;
+    private readonly RepairRun _run;
 
-    internal RepairPolicy(CompiledSituation compiled, WorkMeter meter)
+    internal RepairPolicy(CompiledSituation compiled, OpenStates states, WorkMeter meter)
     {
         _compiled = compiled;
         _meter = meter;
-        _subsets = new RepairSubsets(compiled, meter);
-        _weights = new double[compiled.Width];
-        _cured = new double[compiled.Repairs.Length];
-        _active = new int[compiled.Repairs.Length];
-        _block = new int[compiled.Repairs.Length];
+        _subsets = states.Masks is null ? null : new RepairSubsets(compiled, states.Masks, meter);
+        _run = new RepairRun(compiled, states);
     }
 
     /// <summary>Expected cost on unnormalised weights.</summary>
@@ -39,67 +34,44 @@ internal sealed class RepairPolicy
     internal double Cost(ReadOnlySpan<double> weights, double mass, OpenState state, bool[] tried, List<RepairTrace>? trace = null)
     {
         Begin(weights, state, tried);
-        _meter.Spend(_compiled.Width + (_compiled.Repairs.Length * 2));
-        return _subsets.Applies(_active.AsSpan(0, _activeCount), weights, state)
-            ? _subsets.Cost(_active.AsSpan(0, _activeCount), weights, mass, state, trace)
-            : Greedy(mass, state, trace);
+        return _subsets is not null && _subsets.Applies(_run.Active, weights, state.RepairCosts)
+            ? _subsets.Cost(_run.Active, weights, mass, state, trace)
+            : Greedy(mass, trace);
     }
 
     /// <summary>The rule of thumb alone, without the exact order where few repairs matter.</summary>
     internal double GreedyCost(ReadOnlySpan<double> weights, double mass, OpenState state, bool[] tried)
     {
         Begin(weights, state, tried);
-        return Greedy(mass, state, null);
+        return Greedy(mass, null);
     }
 
     private void Begin(ReadOnlySpan<double> weights, OpenState state, bool[] tried)
     {
-        weights.CopyTo(_weights);
-        _activeCount = 0;
-        var costs = state.RepairCosts;
-        for (var r = 0; r < tried.Length; r++)
-        {
-            _cured[r] = 0;
-            if (tried[r] || double.IsPositiveInfinity(costs[r]))
-            {
-                continue;
-            }
-
-            var cured = 0.0;
-            foreach (var cure in _compiled.Repairs[r].Cures)
-            {
-                cured += weights[cure.Cause] * cure.Probability;
-            }
-
-            if (cured > 0)
-            {
-                _cured[r] = cured;
-                _active[_activeCount++] = r;
-            }
-        }
+        _meter.Spend(WorkOfBeginning + _compiled.Width + (2 * tried.Length));
+        _run.Begin(weights, state, tried);
     }
 
-    private double Greedy(double mass, OpenState state, List<RepairTrace>? trace)
+    private double Greedy(double mass, List<RepairTrace>? trace)
     {
         var specialist = _compiled.SpecialistCost;
         var negligible = mass * 1e-15;
         var (best, spent, kept) = (specialist * mass, 0.0, 0);
-        while (_activeCount > 0 && mass > negligible)
+        while (_run.Active.Length > 0 && mass > negligible)
         {
-            var chosen = Choose(state);
-            var cost = state.RepairCosts[chosen];
+            var chosen = _run.Choose();
+            var cost = _run.CostOf(chosen);
             spent += cost * mass;
             if (spent >= best)
             {
                 break;
             }
 
-            var cured = Math.Min(mass, _cured[chosen]);
+            var cured = Math.Min(mass, _run.CuredBy(chosen));
             trace?.Add(new RepairTrace(chosen, cost, mass, cured));
-            _meter.Spend(_activeCount);
-            Try(chosen);
+            _meter.Spend(20 + _run.Active.Length);
+            _run.Try(chosen);
             mass -= cured;
-            state = state.AfterRepair(chosen);
             if (spent + (specialist * mass) < best)
             {
                 best = spent + (specialist * mass);
@@ -110,105 +82,4 @@ internal sealed class RepairPolicy
         trace?.RemoveRange(kept, trace.Count - kept);
         return best;
     }
-
-    private int Choose(OpenState state)
-    {
-        var costs = state.RepairCosts;
-        var (chosen, bestRatio) = (_active[0], -1.0);
-        for (var i = 0; i < _activeCount; i++)
-        {
-            var r = _active[i];
-            var ratio = Ratio(_cured[r], costs[r]);
-            if (ratio > bestRatio)
-            {
-                (chosen, bestRatio) = (r, ratio);
-            }
-        }
-
-        foreach (var group in _compiled.RepairGroups)
-        {
-            var opening = costs[group[0]] - _compiled.Repairs[group[0]].Cost;
-            if (opening > 0)
-            {
-                var first = Block(group, opening, ref bestRatio);
-                chosen = first >= 0 ? first : chosen;
-            }
-        }
-
-        return chosen;
-    }
-
-    /// <summary>The first repair of a block behind a closed access, when the best prefix of the block beats the ratio so far; else -1.</summary>
-    private int Block(int[] group, double opening, ref double bestRatio)
-    {
-        var count = 0;
-        foreach (var r in group)
-        {
-            if (_cured[r] > 0)
-            {
-                Insert(r, count++);
-            }
-        }
-
-        var (cured, cost, wins) = (0.0, opening, false);
-        for (var i = 0; i < count; i++)
-        {
-            cured += _cured[_block[i]];
-            cost += _compiled.Repairs[_block[i]].Cost;
-            if (i > 0 && cured / cost > bestRatio)
-            {
-                bestRatio = cured / cost;
-                wins = true;
-            }
-        }
-
-        return wins ? _block[0] : -1;
-    }
-
-    /// <summary>Keeps the block in order of descending probability over its own cost.</summary>
-    private void Insert(int repair, int count)
-    {
-        var ratio = Ratio(_cured[repair], _compiled.Repairs[repair].Cost);
-        var at = count;
-        while (at > 0 && Ratio(_cured[_block[at - 1]], _compiled.Repairs[_block[at - 1]].Cost) < ratio)
-        {
-            _block[at] = _block[at - 1];
-            at--;
-        }
-
-        _block[at] = repair;
-    }
-
-    /// <summary>Takes what a repair cures out of the weights and out of what the other repairs would cure.</summary>
-    private void Try(int repair)
-    {
-        _cured[repair] = 0;
-        foreach (var cure in _compiled.Repairs[repair].Cures)
-        {
-            var gone = _weights[cure.Cause] * cure.Probability;
-            if (gone <= 0)
-            {
-                continue;
-            }
-
-            _weights[cure.Cause] -= gone;
-            foreach (var other in _compiled.RepairsOf[cure.Cause])
-            {
-                _cured[other.Cause] = Math.Max(0, _cured[other.Cause] - (gone * other.Probability));
-            }
-        }
-
-        var left = 0;
-        for (var i = 0; i < _activeCount; i++)
-        {
-            if (_cured[_active[i]] > 0)
-            {
-                _active[left++] = _active[i];
-            }
-        }
-
-        _activeCount = left;
-    }
-
-    private static double Ratio(double cured, double cost) => cost > 0 ? cured / cost : double.PositiveInfinity;
 }

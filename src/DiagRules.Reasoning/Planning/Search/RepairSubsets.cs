@@ -8,34 +8,35 @@ internal sealed class RepairSubsets
     private const int Most = 6;
 
     private readonly CompiledSituation _compiled;
+    private readonly MaskCosts _masks;
     private readonly WorkMeter _meter;
     private readonly double[] _mass = new double[1 << Most];
     private readonly double[] _value = new double[1 << Most];
     private readonly double[] _survives = new double[1 << Most];
     private readonly int[] _next = new int[1 << Most];
-    private readonly OpenState[] _states = new OpenState[1 << Most];
+    private readonly ulong[] _open = new ulong[1 << Most];
     private readonly double[] _keeps = new double[Most];
 
-    internal RepairSubsets(CompiledSituation compiled, WorkMeter meter)
+    internal RepairSubsets(CompiledSituation compiled, MaskCosts masks, WorkMeter meter)
     {
         _compiled = compiled;
+        _masks = masks;
         _meter = meter;
     }
 
     /// <summary>
-    /// Whether there are few enough repairs and an order that matters beyond probability over cost. What is open must depend on the set of repairs
-    /// alone, so there must be no accesses that exclude each other.
+    /// Whether there are few enough repairs and an order that matters beyond probability over cost.
     /// </summary>
-    internal bool Applies(ReadOnlySpan<int> repairs, ReadOnlySpan<double> weights, OpenState state)
+    internal bool Applies(ReadOnlySpan<int> repairs, ReadOnlySpan<double> weights, double[] costs)
     {
-        if (repairs.Length is < 2 or > Most || _compiled.Openings.HasExclusions)
+        if (repairs.Length is < 2 or > Most)
         {
             return false;
         }
 
         foreach (var r in repairs)
         {
-            if (state.RepairCosts[r] > _compiled.Repairs[r].Cost || Overlaps(r, repairs, weights))
+            if (costs[r] > _compiled.Repairs[r].Cost || Overlaps(r, repairs, weights))
             {
                 return true;
             }
@@ -49,14 +50,14 @@ internal sealed class RepairSubsets
         var full = (1 << repairs.Length) - 1;
         _meter.Spend(full * (repairs.Length + 4));
         Masses(repairs, weights, mass, full);
-        States(repairs, state, full);
+        Openings(repairs, state, full);
         for (var set = full; set >= 0; set--)
         {
             (_value[set], _next[set]) = (_compiled.SpecialistCost * _mass[set], -1);
             for (var i = 0; i < repairs.Length; i++)
             {
                 var with = set | 1 << i;
-                var value = with == set ? double.PositiveInfinity : (_states[set].RepairCosts[repairs[i]] * _mass[set]) + _value[with];
+                var value = with == set ? double.PositiveInfinity : (Cost(repairs[i], set, state) * _mass[set]) + _value[with];
                 if (value < _value[set])
                 {
                     (_value[set], _next[set]) = (value, i);
@@ -66,7 +67,7 @@ internal sealed class RepairSubsets
 
         if (trace is not null)
         {
-            Trace(repairs, trace);
+            Trace(repairs, state, trace);
         }
 
         return _value[0];
@@ -135,22 +136,25 @@ internal sealed class RepairSubsets
         return any;
     }
 
-    private void States(ReadOnlySpan<int> repairs, OpenState state, int full)
+    /// <summary>What has been opened after each set; the order does not matter where masks apply.</summary>
+    private void Openings(ReadOnlySpan<int> repairs, OpenState state, int full)
     {
-        _states[0] = state;
+        _open[0] = 0;
         for (var set = 1; set <= full; set++)
         {
-            _states[set] = _states[set & (set - 1)].AfterRepair(repairs[BitOperations.TrailingZeroCount(set)]);
+            _open[set] = _open[set & (set - 1)] | state.Missing[repairs[BitOperations.TrailingZeroCount(set)]];
         }
     }
 
-    private void Trace(ReadOnlySpan<int> repairs, List<RepairTrace> trace)
+    private double Cost(int repair, int set, OpenState state) => _masks.Cost(repair, state.Missing[repair] & ~_open[set]);
+
+    private void Trace(ReadOnlySpan<int> repairs, OpenState state, List<RepairTrace> trace)
     {
         for (var set = 0; _next[set] >= 0; set |= 1 << _next[set])
         {
             var with = set | 1 << _next[set];
             var r = repairs[_next[set]];
-            trace.Add(new RepairTrace(r, _states[set].RepairCosts[r], _mass[set], _mass[set] - _mass[with]));
+            trace.Add(new RepairTrace(r, Cost(r, set, state), _mass[set], _mass[set] - _mass[with]));
         }
     }
 }

@@ -64,6 +64,7 @@ internal sealed class RootSearch
         var limit = _meter.Limit;
         _meter.Limit = long.MinValue;
         _lookahead.Restart(0);
+        _lookahead.Prepare(start);
         foreach (var step in _steps)
         {
             Follow(start, step);
@@ -122,11 +123,11 @@ internal sealed class RootSearch
     {
         if (step.Kind == StepKind.Check)
         {
-            step.Improve(_lookahead.Check(start, step.Compiled, double.PositiveInfinity, 1), _lookahead.Deepest);
+            step.Improve(_lookahead.Check(start, step.Compiled, double.PositiveInfinity, 1, out _), _lookahead.Deepest);
         }
         else if (step.Kind == StepKind.Repair)
         {
-            step.Improve(_lookahead.Repair(start, step.Compiled, 1), _lookahead.Deepest);
+            step.Improve(_lookahead.Repair(start, step.Compiled, 1, out _), _lookahead.Deepest);
         }
     }
 

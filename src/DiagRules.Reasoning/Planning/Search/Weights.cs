@@ -74,5 +74,32 @@ internal static class Weights
         return Across(sum);
     }
 
+    /// <summary>Adds a multiple of the weights to the result.</summary>
+    internal static void AddScaled(ReadOnlySpan<double> weights, double scale, Span<double> result)
+    {
+        result = result[..weights.Length];
+        ref var source = ref MemoryMarshal.GetReference(weights);
+        ref var target = ref MemoryMarshal.GetReference(result);
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            (Vector256.LoadUnsafe(ref target, (nuint)i) + (Vector256.LoadUnsafe(ref source, (nuint)i) * scale)).StoreUnsafe(ref target, (nuint)i);
+        }
+    }
+
+    /// <summary>Adds the products, element by element, to the result.</summary>
+    internal static void AddProduct(ReadOnlySpan<double> weights, ReadOnlySpan<double> factors, Span<double> result)
+    {
+        factors = factors[..weights.Length];
+        result = result[..weights.Length];
+        ref var first = ref MemoryMarshal.GetReference(weights);
+        ref var second = ref MemoryMarshal.GetReference(factors);
+        ref var target = ref MemoryMarshal.GetReference(result);
+        for (var i = 0; i < weights.Length; i += Lanes)
+        {
+            var product = Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+            (Vector256.LoadUnsafe(ref target, (nuint)i) + product).StoreUnsafe(ref target, (nuint)i);
+        }
+    }
+
     private static double Across(Vector256<double> sum) => sum[0] + sum[1] + (sum[2] + sum[3]);
 }
