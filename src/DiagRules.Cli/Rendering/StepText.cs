@@ -115,19 +115,22 @@ internal sealed class StepText(Page page, Pack pack, HazardSheet sheet)
 
     private void WriteAccess(NextStep step)
     {
+        var label = "First";
         foreach (var access in step.Opens.Select(pack.Find<Access>).OfType<Access>())
         {
             var tools = access.Tools.IsEmpty ? "" : "; " + string.Join(", ", access.Tools);
-            Labelled("First", $"{access.Title.TrimEnd('.')} ({Words.Minutes(access.Minutes)}{tools})");
+            Labelled(label, $"{access.Title.TrimEnd('.')} ({Words.Minutes(access.Minutes)}{tools})");
             Numbered("", access.Instructions);
+            label = "Then";
         }
     }
 
     private void Numbered(string label, ImmutableArray<string> instructions)
     {
+        const int NumberWidth = 3;
         for (var i = 0; i < instructions.Length; i++)
         {
-            page.Item(Indent, i == 0 ? label : "", LabelWidth, $"{i + 1}.{'\u00a0'}{instructions[i]}");
+            page.Item(Indent, $"{(i == 0 ? label : "").PadRight(LabelWidth)}{i + 1}.", LabelWidth + NumberWidth, instructions[i]);
         }
     }
 
