@@ -24,6 +24,6 @@ public sealed class InferenceBudgetException : Exception
         ArgumentNullException.ThrowIfNull(estimate);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"These observations need {estimate.TableCells:G4} table cells (the widest table joins {estimate.WidestTable} nodes); '{nameof(InferenceLimits)}.{nameof(InferenceLimits.TableCells)}' allows {allowedCells}. Raise it, withdraw some of the observations that are not at their first grade, or give the network fewer parents per node.");
+            $"These observations need {(estimate.IsLowerBound ? "more than " : "")}{estimate.TableCells:G4} table cells (the widest table joins {estimate.WidestTable} nodes); '{nameof(InferenceLimits)}.{nameof(InferenceLimits.TableCells)}' allows {allowedCells}. Raise it, withdraw some of the observations that are not at their first grade, or give the network fewer parents per node.");
     }
 }

@@ -7,11 +7,16 @@ public sealed partial class InferenceEngine
     /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
     private const double DearCells = 16384;
 
+    private const int MostIdleCells = 1 << 18;
+
     /// <summary>What becomes of the nodes asked for.</summary>
     private enum Asking
     {
-        /// <summary>Their posteriors are wanted.</summary>
+        /// <summary>Their posteriors are wanted, each by itself.</summary>
         Posterior,
+
+        /// <summary>Their joint posterior is wanted.</summary>
+        Joint,
 
         /// <summary>The same, and all grades they might be observed at share one plan.</summary>
         AnyOutcome,
@@ -20,8 +25,19 @@ public sealed partial class InferenceEngine
         MostProbable,
     }
 
-    private Plan PlanFor(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
-        => Affordable(FindPlan(work, evidence, priors, nodes, asking));
+    private Question Ask(
+        Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
+    {
+        var plan = FindPlan(work, evidence, priors, nodes, asking);
+        if (plan.Estimate.TableCells > DearCells && asking == Asking.Posterior && nodes.Length > 1)
+        {
+            // Unobserved children join their parents in one table each; "at most g" asked grade by grade needs none.
+            var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
+            plan = rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
+        }
+
+        return new Question(Network, Affordable(plan), work, evidence, priors);
+    }
 
     private Plan Affordable(Plan plan) => plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
 
@@ -100,7 +116,14 @@ public sealed partial class InferenceEngine
 
     private Workspace Rent() => _idle.TryTake(out var work) ? work : new Workspace(Network);
 
-    private void Return(Workspace work) => _idle.Add(work);
+    /// <summary>A workspace that had to grow far beyond the usual is left to the garbage collector.</summary>
+    private void Return(Workspace work)
+    {
+        if (work.Cells.Length <= MostIdleCells)
+        {
+            _idle.Add(work);
+        }
+    }
 
     private void Require(Evidence evidence)
     {

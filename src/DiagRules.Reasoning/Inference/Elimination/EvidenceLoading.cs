@@ -125,6 +125,12 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
             work.Bases[f] = BaseOf(factor);
         }
 
+        foreach (var factor in plan.Unaries)
+        {
+            var table = factor.Table(network.Nodes[factor.Node], work.FixedGrades[factor.Node]);
+            Multiply(factor.Free[0].Id, table.AsSpan(BaseOf(factor)), factor.Free[0].Stride);
+        }
+
         foreach (var factor in plan.Constants)
         {
             MultiplyConstant(factor.Table(network.Nodes[factor.Node], work.FixedGrades[factor.Node])[BaseOf(factor)]);

@@ -89,7 +89,11 @@ internal sealed class Plan
     /// <summary>How each bucket's message enters its parent; meaningless for a bucket without one.</summary>
     public BucketInput[] Links { get; init; } = [];
 
+    /// <summary>All factors. Those over two variables or more are inputs of buckets.</summary>
     public Factor[] Factors { get; init; } = [];
+
+    /// <summary>Factors that bear on one variable only.</summary>
+    public Factor[] Unaries { get; init; } = [];
 
     /// <summary>Factors all of whose nodes are fixed.</summary>
     public Factor[] Constants { get; init; } = [];

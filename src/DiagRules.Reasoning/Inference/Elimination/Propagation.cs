@@ -66,7 +66,7 @@ internal static class Propagation
     }
 
     /// <summary>Posterior of a variable from a calibrated table of its bucket.</summary>
-    public static void Marginal(Bucket bucket, ReadOnlySpan<double> cells, Span<double> posterior)
+    public static void Marginal(ReadOnlySpan<double> cells, Span<double> posterior)
     {
         posterior.Clear();
         for (var cell = 0; cell < cells.Length;)
