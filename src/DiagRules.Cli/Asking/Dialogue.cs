@@ -80,7 +80,11 @@ internal sealed class Dialogue
 
     private bool Turn(DiagnosisSession session)
     {
-        var diagnosis = session.Diagnose();
+        if (Diagnose(session) is not { } diagnosis)
+        {
+            return true;
+        }
+
         var step = diagnosis.Next.FirstOrDefault(step => !_passedOver.Contains(step.Id));
         _situation.Write(diagnosis, step);
         var moment = new Moment(session, diagnosis, step);
@@ -97,6 +101,22 @@ internal sealed class Dialogue
         }
 
         return reply.Kind != ReplyKind.Leave;
+    }
+
+    // An answer that the session cannot weigh is taken back rather than the session lost.
+    private Diagnosis? Diagnose(DiagnosisSession session)
+    {
+        try
+        {
+            return session.Diagnose();
+        }
+        catch (EngineException exception) when (session.Record.Count > 0)
+        {
+            _page.Text(0, exception.Message);
+            _page.Text(0, "The last answer is taken back.");
+            _recorder.TakeBack(session);
+            return null;
+        }
     }
 
     private Reply Put(Moment moment)
