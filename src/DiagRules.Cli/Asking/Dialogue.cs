@@ -47,6 +47,7 @@ internal sealed class Dialogue
     {
         PackLine.Write(_page, _engine.Pack, _engine.Chassis);
         _page.Text(0, "Answer with a number, a word or its beginning. '?' means you cannot tell, 'help' lists what else there is.", Ink.Faint);
+        SafetyText.Write(_page);
         if (_session is not null)
         {
             _recorder.Keep(_session);

@@ -30,6 +30,8 @@ internal sealed class DiagnosisText(Page page, Pack pack)
         WriteAdvice(diagnosis);
         WriteSteps(diagnosis);
         WriteNotes(diagnosis);
+        page.Blank();
+        SafetyText.Write(page);
     }
 
     // What the machine threatens by itself, and the dangers of what is proposed first, stand above everything else.

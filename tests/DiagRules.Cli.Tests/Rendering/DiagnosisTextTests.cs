@@ -73,6 +73,9 @@ public sealed class DiagnosisTextTests
         Notes
           - The plan looked two steps ahead.
 
+        The maker's instructions, local codes and licensed practice come first; a
+        caution that is not shown here may still apply.
+
         """, StringCompareShould.IgnoreLineEndings);
 
     [Fact]
