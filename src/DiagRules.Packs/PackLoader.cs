@@ -2,6 +2,7 @@ using DiagRules.Model;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Binding;
 using DiagRules.Packs.Cases;
+using DiagRules.Packs.Checks;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
 
@@ -55,7 +56,10 @@ public sealed class PackLoader
         var head = headBinder.Bind();
         var binder = new PackBinder(draft);
         binder.Bind(trees.Sections);
+        var checks = new PackChecks(draft, head);
+        checks.Run();
         var cases = new CaseReader(draft.For(trees.CaseProblems), head.Id).Read(trees.Cases);
+        checks.RunCases(cases);
         return draft.Problems.HasErrors ? null : binder.Build(head, cases);
     }
 
@@ -64,9 +68,20 @@ public sealed class PackLoader
         var all = new ProblemSink();
         foreach (var problem in trees.Problems.InOrder().Concat(trees.CaseProblems.InOrder()))
         {
-            all.Add(problem);
+            if (trees.IsComplete || !MayStandInTheRest(problem))
+            {
+                all.Add(problem);
+            }
         }
 
         return all.InOrder();
     }
+
+    /// <summary>While a file cannot be read, what seems to be missing may stand in it.</summary>
+    private static bool MayStandInTheRest(Problem problem) =>
+        problem.Descriptor == ProblemCatalogue.NoSuchId
+        || problem.Descriptor == ProblemCatalogue.NoSuchConfirmed
+        || problem.Descriptor == ProblemCatalogue.VerificationDecidesNothing
+        || problem.Descriptor == ProblemCatalogue.DeferredForEver
+        || problem.Severity == Severity.Warning;
 }

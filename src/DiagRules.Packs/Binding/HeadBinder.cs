@@ -46,6 +46,7 @@ internal sealed partial class HeadBinder(Draft draft, MapNode head, PackLoaderOp
             Version = _fields.Text("version") is { } version ? VersionReader.Read(version.Text, Problems)?.ToString() ?? "" : "",
             Title = _fields.Sentence("title") ?? "",
             Place = _fields.Text("pack")?.Place ?? head.Place,
+            Tree = head,
             Language = Language(),
             LabourPerHour = labour,
             SpecialistCost = _fields.Text("specialist-cost") is { } cost ? draft.Money.ReadCost(cost.Text) : null,

@@ -9,7 +9,7 @@ internal static class Spelling
     private const int LongestWord = 96;
 
     /// <summary>
-    /// Up to three candidates near a word, nearest first: those that differ in capitals only, then by the number of letters left
+    /// Up to three candidates near a word, nearest first: those that differ in capitals only, or else by the number of letters left
     /// out, put in, exchanged or swapped (Damerau 1964, in the form of optimal string alignment), then the longer
     /// ones (letters are left out more often than put in), then in ordinal order.
     /// </summary>
@@ -34,6 +34,8 @@ internal static class Spelling
             }
         }
 
+        var inCapitals = near.FindAll(found => found.Distance == 0);
+        near = inCapitals.Count > 0 ? inCapitals : near;
         return [.. near.OrderBy(found => found.Distance).ThenByDescending(found => found.Candidate.Length).ThenBy(found => found.Candidate, StringComparer.Ordinal)
             .Select(found => found.Candidate).Distinct(StringComparer.Ordinal).Take(Most)];
     }

@@ -21,11 +21,11 @@ internal readonly partial record struct SignedNumber(int Length, double Value)
             return null;
         }
 
-        var number = NumberScanner.Scan(rest);
+        var number = NumberScanner.Scan(rest, sign: value[..signLength]);
         var length = signLength + number.Length;
         if (number.Fault is not null)
         {
-            Report(text, length, signLength == 0 ? number.Fault : number.Fault.Replace("'" + value[signLength..length], "'" + value[..length], StringComparison.Ordinal), problems);
+            Report(text, length, number.Fault, problems);
             return null;
         }
 
