@@ -46,7 +46,7 @@ internal static class KnownText
         "observation" => "as seen",
         "complaint" => "from the complaint",
         "readings" => "from the readings",
-        _ => "by the rule " + from,
+        _ => "by " + from,
     };
 
     private static string Value(Results.KnownReading reading)

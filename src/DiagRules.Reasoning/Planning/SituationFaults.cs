@@ -208,7 +208,8 @@ internal sealed class SituationFaults
 
     private void Probability(string subject, double probability)
     {
-        if (!(probability is >= 0 and <= 1))
+        // Sums of exact inference may come out a few units of the last place above 1.
+        if (!(probability is >= 0 and <= 1 + SumTolerance))
         {
             _faults.Add($"The probability of {subject} is {Text(probability)}; it must lie within 0..1.");
         }
