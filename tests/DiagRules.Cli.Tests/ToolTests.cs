@@ -20,7 +20,7 @@ public sealed class ToolTests
     {
         var folder = Directory.CreateTempSubdirectory("diagrules-tool-");
         var file = Path.Combine(folder.FullName, "job.json");
-        var typist = new Typist(() => "will-not-extend", () => "silent");
+        var typist = new Typist(() => "will-not-extend", () => "pump-sound=silent");
 
         var (_, output, _) = Ask(typist, "--save", file);
 

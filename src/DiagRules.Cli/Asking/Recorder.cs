@@ -1,3 +1,4 @@
+using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 using DiagRules.Model.Cases;
 
@@ -13,7 +14,7 @@ internal sealed class Recorder(Page page, SessionFile file)
     /// <returns>Whether it counts.</returns>
     public bool TryObserve(DiagnosisSession session, string id, string value)
     {
-        var result = session.Observe(id, value, session.Options.Skill);
+        var result = Fact.Read(value).Observe(session, id, session.Options.Skill);
         page.Text(0, result.Problem?.Message ?? "");
         return result.IsAccepted && Keep(session) && (result.IsUsed || result.Problem is null);
     }

@@ -46,6 +46,7 @@ internal static class KnownText
         "observation" => "as seen",
         "complaint" => "from the complaint",
         "readings" => "from the readings",
+        _ when from.Contains(' ', StringComparison.Ordinal) => from,
         _ => "by " + from,
     };
 
