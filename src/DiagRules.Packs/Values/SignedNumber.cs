@@ -40,6 +40,7 @@ internal readonly partial record struct SignedNumber(int Length, double Value)
 
     private static string NoNumber(string value)
     {
+        value = Excerpt.Of(value);
         if (value.Length > 1 && value[0] is '+' or '\u2212' or '\u2013')
         {
             var spelling = (value[0] == '+' ? "" : "-") + value[1..].TrimStart();

@@ -4,8 +4,8 @@ using static DiagRules.Model.Conditions.Truth;
 namespace DiagRules.Model.Tests.Conditions;
 
 /// <summary>
-/// The strong three-valued tables of S. C. Kleene, Introduction to Metamathematics, North-Holland 1952, section 64 (p. 334 in the
-/// editions at hand to most; from memory), rows and columns in his order t, f, u.
+/// The strong three-valued tables of S. C. Kleene, Introduction to Metamathematics, North-Holland 1952, section 64 (from memory), rows
+/// and columns in his order t, f, u.
 /// </summary>
 public sealed class KleeneTests
 {

@@ -47,7 +47,7 @@ public sealed class ObservationReaderTests
         Usable(id, value).ShouldBe(new Observation(id, new Tried(result)));
 
     [Theory]
-    [InlineData("pump-fusse", "blown", "DR2004", "There is no reading, finding, cause or repair 'pump-fusse'. Did you mean 'pump-fuse'?")]
+    [InlineData("pump-fusse", "blown", "DR2004", "No reading, finding, cause or repair 'pump-fusse'. Did you mean 'pump-fuse'?")]
     [InlineData("motor-supply", "weak", "DR2007", "'motor-supply' is an effect, which nobody observes; make it a finding if it is to be tested (readings, findings, causes and preconditions are observed, and repairs are tried).")]
     [InlineData("fuse-rating", "50 A", "DR2007", "'fuse-rating' is a parameter; readings, findings, causes and preconditions are observed, and repairs are tried.")]
     [InlineData("pump-fuse", "bown", "DR2008", "Finding 'pump-fuse' has no grade 'bown'; its grades are 'whole' and 'blown'. Did you mean 'blown'?")]
@@ -59,7 +59,7 @@ public sealed class ObservationReaderTests
     [InlineData("fuse-load", "blown", "DR6002", "'fuse-load' is a reading, and 'blown' is not a value of it; it takes a voltage (V) such as '5 V', 'over-range', 'under-range' or 'cannot-tell'.")]
     [InlineData("fuse-load", "5", "DR3103", "'5' has no unit; 'fuse-load' is a voltage (V), so write '5 V' if that is what was read.")]
     [InlineData("fuse-load", "0,2 V", "DR3101", "'0,2' is not a number as packs write it: write '0.2'.")]
-    [InlineData("fuse-load", "5 v", "DR3104", "There is no unit 'v'. Did you mean 'V'? Small and capital letters matter.")]
+    [InlineData("fuse-load", "5 v", "DR3104", "No unit 'v'. Did you mean 'V'? Small and capital letters matter.")]
     [InlineData("fuse-drop", "0.3 V", "DR6002", "'fuse-drop' is worked out from other readings and not observed itself; give 'fuse-feed' and 'fuse-load'.")]
     [InlineData("renew-pump-fuse", "no-chnage", "DR6002", "'renew-pump-fuse' is a repair that was tried, and 'no-chnage' is not what can come of it; it takes 'no-change', 'for-a-while' or 'cured'. Did you mean 'no-change'?")]
     public void What_cannot_be_read_says_what_can(string id, string value, string code, string message)

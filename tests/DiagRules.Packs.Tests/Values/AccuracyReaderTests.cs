@@ -55,6 +55,26 @@ public sealed class AccuracyReaderTests
     }
 
     [Theory]
+    [InlineData("V", "10 mV", 0.01)]
+    [InlineData("degC", "0.1 K", 0.1)]
+    [InlineData("number", "1", 1)]
+    public void A_resolution_is_a_difference(string unit, string text, double width)
+    {
+        var step = Sampled.Sound(text, (placed, problems) => AccuracyReader.ReadResolution(placed, TestMachine.UnitOf(unit), problems)).ShouldNotBeNull();
+
+        step.Unit.WidthToSi(step.Value).ShouldBe(width, 1e-15);
+    }
+
+    [Theory]
+    [InlineData("V", "[|0.01 A|]", "DR3102")]
+    [InlineData("V", "[|0.01|]", "DR3103")]
+    [InlineData("V", "[|-0.01 V|]", "DR3101")]
+    [InlineData("degC", "[|0.1 degC|]", "DR3105")]
+    [InlineData("K", "[|0.1 degC|]", "DR3105")]
+    public void A_resolution_of_another_kind_is_refused(string unit, string marked, string code) =>
+        Sampled.CodeOf(marked, (text, problems) => AccuracyReader.ReadResolution(text, TestMachine.UnitOf(unit), problems)).ShouldBe(code);
+
+    [Theory]
     [InlineData("V", "0.5 % + [|2 digits|]", "DR2002", "'2 digits' counts in the last digit of the meter; say what one is worth, such as 'resolution: 0.01 V'.")]
     [InlineData("V", "0.5 % + [|2 A|]", "DR3102", "'2 A' is a current (A), and a voltage (V) is expected, such as '5 V'.")]
     [InlineData("V", "[|0.02|]", "DR3103", "'0.02' has no unit; a voltage (V) is expected, such as '5 V'.")]

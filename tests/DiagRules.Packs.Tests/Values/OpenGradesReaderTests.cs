@@ -23,6 +23,13 @@ public sealed class OpenGradesReaderTests
     [InlineData("[||]", "Finding 'pump-sound' has no grade ''; its grades are 'runs-freely', 'runs-slowly', 'stalled', 'clicks-only' and 'silent'.")]
     public void An_unknown_grade_comes_with_those_there_are(string marked, string message) => Sampled.ShouldFail(marked, Read, "DR2008", message);
 
+    [Fact]
+    public void More_grades_than_there_are_are_not_looked_up() => Sampled.ShouldFail(
+        "[|silent or silent or silent or silent or silent or silent|]",
+        Read,
+        "DR2009",
+        "'silent or silent or silent or silent or silent or silent' names 6 grades, and 'pump-sound' has only 5: 'runs-freely', 'runs-slowly', 'stalled', 'clicks-only' and 'silent'.");
+
     private static GradeSet? Read(PlacedText text, ProblemSink problems) =>
         OpenGradesReader.Read(text, new TestMachine().Get<Finding>("pump-sound"), problems);
 }

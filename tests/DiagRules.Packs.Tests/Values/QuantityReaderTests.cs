@@ -26,13 +26,16 @@ public sealed class QuantityReaderTests
     }
 
     [Theory]
-    [InlineData("50 [|a|]", "There is no unit 'a'. Did you mean 'A'? Small and capital letters matter.")]
-    [InlineData("5 [|MOhm|]", "There is no unit 'MOhm'. Did you mean 'Mohm' or 'mohm'? Small and capital letters matter.")]
-    [InlineData("5 [|\u03A9|]", "There is no unit '\u03A9'. Did you mean 'ohm'? Small and capital letters matter.")]
-    [InlineData("20 [|\u00B0C|]", "There is no unit '\u00B0C'. Did you mean 'degC'? Small and capital letters matter.")]
-    [InlineData("20 [|Nm|]", "There is no unit 'Nm'. Did you mean 'N.m'? Small and capital letters matter.")]
-    [InlineData("30 [|mL/minute|]", "There is no unit 'mL/minute'. Did you mean 'mL/min'? Small and capital letters matter.")]
-    [InlineData("3 [|furlongs|]", "There is no unit 'furlongs'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are.")]
+    [InlineData("50 [|a|]", "No unit 'a'. Did you mean 'A'? Small and capital letters matter.")]
+    [InlineData("5 [|MOhm|]", "No unit 'MOhm'. Did you mean 'Mohm' or 'mohm'? Small and capital letters matter.")]
+    [InlineData("5 [|\u03A9|]", "No unit '\u03A9'. Did you mean 'ohm'? Small and capital letters matter.")]
+    [InlineData("5 [|M\u03A9|]", "No unit 'M\u03A9'. Did you mean 'Mohm'? Small and capital letters matter.")]
+    [InlineData("5 [|m\u03A9|]", "No unit 'm\u03A9'. Did you mean 'mohm'? Small and capital letters matter.")]
+    [InlineData("5 [|Litres|]", "No unit 'Litres'. Did you mean 'L'? Small and capital letters matter.")]
+    [InlineData("20 [|\u00B0C|]", "No unit '\u00B0C'. Did you mean 'degC'? Small and capital letters matter.")]
+    [InlineData("20 [|Nm|]", "No unit 'Nm'. Did you mean 'N.m'? Small and capital letters matter.")]
+    [InlineData("30 [|mL/minute|]", "No unit 'mL/minute'. Did you mean 'mL/min'? Small and capital letters matter.")]
+    [InlineData("3 [|furlongs|]", "No unit 'furlongs'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are.")]
     public void An_unknown_unit_comes_with_near_ones(string marked, string message) =>
         Sampled.ShouldFail(marked, QuantityReader.Read, "DR3104", message);
 
@@ -65,7 +68,7 @@ public sealed class QuantityReaderTests
     public void A_unit_by_itself_is_looked_up()
     {
         Sampled.Sound("mL/min", QuantityReader.ReadUnit).ShouldNotBeNull().Symbol.ShouldBe("mL/min");
-        Sampled.ShouldFail("[|volt|]", QuantityReader.ReadUnit, "DR3104", "There is no unit 'volt'. Did you mean 'V'? Small and capital letters matter.");
+        Sampled.ShouldFail("[|volt|]", QuantityReader.ReadUnit, "DR3104", "No unit 'volt'. Did you mean 'V'? Small and capital letters matter.");
     }
 
     private static Func<PlacedText, ProblemSink, Quantity?> Reader(string unit) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using DiagRules.Packs.Text;
 
 namespace DiagRules.Packs.Values;
 
@@ -12,6 +13,9 @@ internal readonly record struct NumberScan(int Length, double Value, string? Fau
 /// <summary>Reads numbers as packs write them - <c>12</c>, <c>0.5</c>, <c>1e-3</c> - and finds the right spelling of those that are not.</summary>
 internal static partial class NumberScanner
 {
+    // Far more than a double can hold; for anything longer no spelling is looked for.
+    private const int LongestAttempt = 100;
+
     /// <summary>Whether a number, well written or not, begins here: a digit, or a point and a digit.</summary>
     public static bool Begins(ReadOnlySpan<char> text) =>
         text.Length > 0 && (char.IsAsciiDigit(text[0]) || (text[0] == '.' && text.Length > 1 && char.IsAsciiDigit(text[1])));
@@ -32,7 +36,7 @@ internal static partial class NumberScanner
         var value = double.Parse(run, NumberStyles.Float, CultureInfo.InvariantCulture);
         return double.IsFinite(value)
             ? new(length, value, null)
-            : new(length, double.NaN, $"'{sign}{run}' is too large: numbers go up to 1.79e308.");
+            : new(length, double.NaN, $"'{sign}{Excerpt.Of(run.ToString())}' is too large: numbers go up to 1.79e308.");
     }
 
     /// <summary>Takes in all that belongs to the attempt, so that <c>12,5</c> and <c>0x1F</c> are one fault and not several.</summary>
@@ -103,6 +107,11 @@ internal static partial class NumberScanner
     /// <summary>One sentence on what is wrong with it, with the right spelling where there is one.</summary>
     private static string Fault(string run, string sign)
     {
+        if (run.Length > LongestAttempt)
+        {
+            return $"'{sign}{Excerpt.Of(run)}' is not a number: it has {run.Length} characters.";
+        }
+
         if (ClockTime().IsMatch(run))
         {
             return $"'{sign}{run}' is not a number: write one number with a unit, such as '90 s' or '1.5 h'.";
