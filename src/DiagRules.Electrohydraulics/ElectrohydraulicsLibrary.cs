@@ -16,6 +16,13 @@ namespace DiagRules.Electrohydraulics;
 /// range in its <see cref="CalculationDescription"/>.</para>
 /// <para>Every calculation is total: for values outside its range it gives a reason, never NaN, infinity or an exception.</para>
 /// </remarks>
+/// <example>
+/// <code>
+/// var calculation = ElectrohydraulicsLibrary.Create().Find("locked-rotor-current");
+/// var result = calculation.Compute([12, 0.06]);                              // 12 V and 0.06 ohm, in SI
+/// Console.WriteLine(result.IsComputed ? $"{result.Value} A" : $"cannot be computed because {result.Reason}");
+/// </code>
+/// </example>
 public static class ElectrohydraulicsLibrary
 {
     /// <summary>The name packs ask for.</summary>

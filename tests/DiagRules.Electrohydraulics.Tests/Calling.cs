@@ -35,6 +35,9 @@ internal static class Calling
         return new Quantity(number, space < 0 ? Unit.Number : UnitTable.Get(text[(space + 1)..]));
     }
 
+    /// <summary>A value as packs write it, with all its digits.</summary>
+    public static string Text(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:R} {unit}");
+
     private static double Argument(string name, CalculationParameter parameter, IReadOnlyCollection<(string Name, string Value)> given)
     {
         var text = given.SingleOrDefault(pair => pair.Name == parameter.Name).Value;

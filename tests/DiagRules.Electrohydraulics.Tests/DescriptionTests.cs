@@ -68,6 +68,17 @@ public sealed class DescriptionTests
     public void Signature_PacksRelyOnIt_Stays(string signature) =>
         Calling.Find(signature[..signature.IndexOf('(', StringComparison.Ordinal)]).Description.Signature.ShouldBe(signature);
 
+    /// <summary>The example of the library's documentation.</summary>
+    [Fact]
+    public void Example_OfTheDocumentation_Holds()
+    {
+        var calculation = ElectrohydraulicsLibrary.Create().Find("locked-rotor-current").ShouldNotBeNull();
+
+        var result = calculation.Compute([12, 0.06]);
+
+        (result.IsComputed ? $"{result.Value} A" : $"cannot be computed because {result.Reason}").ShouldBe("200 A");
+    }
+
     [Fact]
     public void Library_NameAndVersion()
     {

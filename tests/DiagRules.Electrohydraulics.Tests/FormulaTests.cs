@@ -72,8 +72,8 @@ public sealed class FormulaTests
     public void Fuses_HoldNoLongerThanTheyMayTake() =>
         Gen.Select(Gen.OneOf("blade-fuse", "maxi-fuse"), Gen.Double[27, 240]).Sample((type, current) =>
         {
-            var holds = Calling.Result($"{type}-holds", ("rating", "20 A"), ("current", $"{current:R} A"));
-            var opens = Calling.Result($"{type}-opens", ("rating", "20 A"), ("current", $"{current:R} A"));
+            var holds = Calling.Result($"{type}-holds", ("rating", "20 A"), ("current", Calling.Text(current, "A")));
+            var opens = Calling.Result($"{type}-opens", ("rating", "20 A"), ("current", Calling.Text(current, "A")));
             return !holds.IsComputed || holds.Value < opens.Value;
         });
 
@@ -81,7 +81,7 @@ public sealed class FormulaTests
     public void Viscosity_AtTheGivenPoints_IsWhatWasGiven() =>
         Gen.Select(Gen.Double[10, 500], Gen.Double[2.1, 9]).Sample((at40, at100) =>
         {
-            (string, string)[] given = [("viscosity-40", $"{at40:R} mm2/s"), ("viscosity-100", $"{at100:R} mm2/s")];
+            (string, string)[] given = [("viscosity-40", Calling.Text(at40, "mm2/s")), ("viscosity-100", Calling.Text(at100, "mm2/s"))];
             return Math.Abs(Calling.Value("viscosity", [("temperature", "40 degC"), .. given]) - at40) < 1e-9 * at40
                 && Math.Abs(Calling.Value("viscosity", [("temperature", "100 degC"), .. given]) - at100) < 1e-9 * at100;
         });
@@ -90,8 +90,8 @@ public sealed class FormulaTests
     public void WindingTemperature_UndoesWindingResistance() =>
         Gen.Select(Gen.Double[-40, 60], Gen.Double[-40, 240]).Sample((cold, hot) =>
         {
-            var resistance = Calling.Value("winding-resistance", ("resistance", "60 mohm"), ("measured-at", $"{cold:R} degC"), ("temperature", $"{hot:R} degC"));
-            var back = Calling.Value("winding-temperature", ("cold-resistance", "60 mohm"), ("cold-temperature", $"{cold:R} degC"), ("hot-resistance", $"{resistance:R} ohm"));
+            var resistance = Calling.Value("winding-resistance", ("resistance", "60 mohm"), ("measured-at", Calling.Text(cold, "degC")), ("temperature", Calling.Text(hot, "degC")));
+            var back = Calling.Value("winding-temperature", ("cold-resistance", "60 mohm"), ("cold-temperature", Calling.Text(cold, "degC")), ("hot-resistance", Calling.Text(resistance, "ohm")));
             return Math.Abs(back - hot) < 1e-9;
         });
 
@@ -99,24 +99,24 @@ public sealed class FormulaTests
     public void OrificeDrop_UndoesOrificeFlow() =>
         Gen.Select(Gen.Double[0.3, 5], Gen.Double[1, 300]).Sample((diameter, drop) =>
         {
-            var flow = Calling.Value("orifice-flow", ("diameter", $"{diameter:R} mm"), ("drop", $"{drop:R} bar"));
-            return Math.Abs(Calling.Value("orifice-drop", ("diameter", $"{diameter:R} mm"), ("flow", $"{flow:R} L/min")) - drop) < 1e-9 * drop;
+            var flow = Calling.Value("orifice-flow", ("diameter", Calling.Text(diameter, "mm")), ("drop", Calling.Text(drop, "bar")));
+            return Math.Abs(Calling.Value("orifice-drop", ("diameter", Calling.Text(diameter, "mm")), ("flow", Calling.Text(flow, "L/min"))) - drop) < 1e-9 * drop;
         });
 
     [Fact]
     public void CylinderPressure_UndoesCylinderForce() =>
         Gen.Select(Gen.Double[10, 120], Gen.Double[1, 300]).Sample((bore, pressure) =>
         {
-            var force = Calling.Value("cylinder-force", ("bore", $"{bore:R} mm"), ("pressure", $"{pressure:R} bar"));
-            return Math.Abs(Calling.Value("cylinder-pressure", ("bore", $"{bore:R} mm"), ("force", $"{force:R} N")) - pressure) < 1e-9 * pressure;
+            var force = Calling.Value("cylinder-force", ("bore", Calling.Text(bore, "mm")), ("pressure", Calling.Text(pressure, "bar")));
+            return Math.Abs(Calling.Value("cylinder-pressure", ("bore", Calling.Text(bore, "mm")), ("force", Calling.Text(force, "N"))) - pressure) < 1e-9 * pressure;
         });
 
     [Fact]
     public void SeriesResistance_FindsTheFeedOfLoopCurrent() =>
         Gen.Select(Gen.Double[0.001, 1], Gen.Double[0.01, 100]).Sample((feed, load) =>
         {
-            var current = Calling.Value("loop-current", ("supply", "12.6 V"), ("feed-resistance", $"{feed:R} ohm"), ("load-resistance", $"{load:R} ohm"));
-            var found = Calling.Value("series-resistance", ("supply", "12.6 V"), ("load-resistance", $"{load:R} ohm"), ("current", $"{current:R} A"));
+            var current = Calling.Value("loop-current", ("supply", "12.6 V"), ("feed-resistance", Calling.Text(feed, "ohm")), ("load-resistance", Calling.Text(load, "ohm")));
+            var found = Calling.Value("series-resistance", ("supply", "12.6 V"), ("load-resistance", Calling.Text(load, "ohm")), ("current", Calling.Text(current, "A")));
             return Math.Abs(found - feed) < 1e-9;
         });
 }

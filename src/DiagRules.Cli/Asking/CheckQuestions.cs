@@ -16,7 +16,8 @@ internal sealed class CheckQuestions(Page page, Conversation conversation, Recor
         var asked = open.Count > 0 ? open : [.. check.Gives];
         for (var i = 0; i < asked.Count;)
         {
-            var reply = PutOne(moment, asked[i], asked.Count > 1 ? $" ({i + 1} of {asked.Count})" : "");
+            var place = asked.Count > 1 ? $" ({i + 1} of {asked.Count})" : "";
+            var reply = Put(moment, asked[i], Question(asked[i]) + place);
             if (reply.Kind == ReplyKind.Back && i > 0)
             {
                 recorder.TakeBack(moment.Session);
@@ -35,18 +36,27 @@ internal sealed class CheckQuestions(Page page, Conversation conversation, Recor
         return new Reply(ReplyKind.Answer);
     }
 
-    /// <summary>Puts one question until the answer is on record.</summary>
-    public Reply PutOne(Moment moment, string id, string place = "")
+    /// <summary>Puts the question of one finding, reading or cause.</summary>
+    public Reply Put(Moment moment, string id) => Put(moment, id, Question(id));
+
+    private string Question(string id) => pack.Find(id) switch
     {
-        var entry = pack.Find(id);
-        AnswerForm form = entry switch
+        Reading reading => reading.Question ?? reading.Title,
+        Finding finding => finding.Question ?? finding.Title,
+        Cause cause => $"{cause.Title}: is it so?",
+        _ => id,
+    };
+
+    private Reply Put(Moment moment, string id, string question)
+    {
+        AnswerForm form = pack.Find(id) switch
         {
             Reading reading => new ReadingForm(reading),
             Graded graded => ChoiceForm.Of(graded),
             _ => throw new InvalidOperationException($"'{id}' is nothing that can be asked."),
         };
         page.Blank();
-        page.Text(0, entry is Cause ? $"{entry.Title}: is it so?{place}" : entry.Title + place, Ink.Strong);
+        page.Text(0, question, Ink.Strong);
         form.Write(page);
         while (true)
         {

@@ -1,3 +1,4 @@
+using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 
 namespace DiagRules.Cli.Asking;
@@ -65,25 +66,26 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
                 recorder.Save(more, moment?.Session);
                 return null;
             case "why" or "standing" or "known":
-                Show(word, moment);
+                Show(word, more, moment);
                 return null;
             default:
-                return text.Contains('=', StringComparison.Ordinal) ? Fact(text, moment) : Answer(form, text);
+                return text.Contains('=', StringComparison.Ordinal) ? GiveFact(text, moment) : Answer(form, text);
         }
     }
 
     private Reply? Answer(AnswerForm? form, string text)
     {
-        var answer = form?.Read(text) ?? new TypedAnswer(null, $"'{text}' is no command here; 'help' lists them.");
+        var fact = Fact.Read(text);
+        var answer = form?.Read(fact.Value) ?? new TypedAnswer(null, $"'{text}' is no command here; 'help' lists them.");
         if (answer.Remark is not null)
         {
             page.Text(0, answer.Remark);
         }
 
-        return answer.Value is null ? null : new Reply(ReplyKind.Answer, answer.Value);
+        return answer.Value is null ? null : new Reply(ReplyKind.Answer, (fact with { Value = answer.Value }).ToString());
     }
 
-    private Reply? Fact(string text, Moment? moment)
+    private Reply? GiveFact(string text, Moment? moment)
     {
         var (id, value) = (text.Split('=', 2)[0].Trim(), text.Split('=', 2)[1].Trim());
         if (moment is null)
@@ -107,7 +109,7 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
         return null;
     }
 
-    private void Show(string word, Moment? moment)
+    private void Show(string word, string more, Moment? moment)
     {
         if (moment is null)
         {
@@ -125,7 +127,7 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
                 StandingText.Write(page, pack, moment.Diagnosis, most: 20);
                 break;
             default:
-                WhyText.Write(page, moment);
+                WhyText.Write(page, moment, more);
                 break;
         }
     }

@@ -47,8 +47,10 @@ internal sealed class Dialogue
     {
         PackLine.Write(_page, _engine.Pack, _engine.Chassis);
         _page.Text(0, "Answer with a number, a word or its beginning. '?' means you cannot tell, 'help' lists what else there is.", Ink.Faint);
+        SafetyText.Write(_page);
         if (_session is not null)
         {
+            _recorder.Keep(_session);
             _page.Heading("What is known so far");
             KnownText.Write(_page, _engine.Pack, _session.Diagnose());
         }
@@ -79,7 +81,11 @@ internal sealed class Dialogue
 
     private bool Turn(DiagnosisSession session)
     {
-        var diagnosis = session.Diagnose();
+        if (Diagnose(session) is not { } diagnosis)
+        {
+            return true;
+        }
+
         var step = diagnosis.Next.FirstOrDefault(step => !_passedOver.Contains(step.Id));
         _situation.Write(diagnosis, step);
         var moment = new Moment(session, diagnosis, step);
@@ -98,6 +104,22 @@ internal sealed class Dialogue
         return reply.Kind != ReplyKind.Leave;
     }
 
+    // An answer that the session cannot weigh is taken back rather than the session lost.
+    private Diagnosis? Diagnose(DiagnosisSession session)
+    {
+        try
+        {
+            return session.Diagnose();
+        }
+        catch (EngineException exception) when (session.Record.Count > 0)
+        {
+            _page.Text(0, exception.Message);
+            _page.Text(0, "The last answer is taken back.");
+            _recorder.TakeBack(session);
+            return null;
+        }
+    }
+
     private Reply Put(Moment moment)
     {
         if (moment.Step is not { } step)
@@ -108,7 +130,7 @@ internal sealed class Dialogue
 
         _page.Blank();
         var pack = _engine.Pack;
-        new StepText(_page, pack, _sheet).Write(moment.Diagnosis, step);
+        new StepText(_page, pack, _sheet).Write(moment.Diagnosis, step, isAsked: true);
         var reply = step.Kind == StepKind.Check
             ? new CheckQuestions(_page, _conversation, _recorder, pack).Put(moment, pack.FindCheck(step.Id)!)
             : new OutcomeQuestion(_page, _conversation, _recorder, pack).Put(moment, step);
@@ -130,7 +152,7 @@ internal sealed class Dialogue
 
         if (moment.Diagnosis.Next.FirstOrDefault(step => step.Id == choice.Text) is not { } step)
         {
-            return new CheckQuestions(_page, _conversation, _recorder, _engine.Pack).PutOne(moment, choice.Text);
+            return new CheckQuestions(_page, _conversation, _recorder, _engine.Pack).Put(moment, choice.Text);
         }
 
         _passedOver.Remove(step.Id);

@@ -1,3 +1,4 @@
+using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 using DiagRules.Model.Cases;
 
@@ -9,24 +10,13 @@ internal sealed class Recorder(Page page, SessionFile file)
     /// <summary>Where the session is saved, or <see langword="null"/>.</summary>
     public string? Path => file.Path;
 
-    /// <summary>Puts a fact on record, or says why it does not fit.</summary>
+    /// <summary>Puts a fact on record, or says why it does not fit. What is not plausible is kept on record too, and asked again.</summary>
     /// <returns>Whether it counts.</returns>
     public bool TryObserve(DiagnosisSession session, string id, string value)
     {
-        var result = session.Observe(id, value, session.Options.Skill);
-        if (result.Problem is not null)
-        {
-            page.Text(0, result.Problem.Message);
-        }
-
-        if (result is { IsAccepted: true, IsUsed: false, Problem: not null })
-        {
-            // A slip that is noticed at once is typed again; it need not stay on record.
-            session.Undo();
-            return false;
-        }
-
-        return result.IsAccepted && Keep(session);
+        var result = Fact.Read(value).Observe(session, id, session.Options.Skill);
+        page.Text(0, result.Problem?.Message ?? "");
+        return result.IsAccepted && Keep(session) && (result.IsUsed || result.Problem is null);
     }
 
     /// <summary>Puts on record what came of a repair.</summary>

@@ -30,17 +30,17 @@ internal sealed class Situation(Page page, Pack pack, HazardSheet sheet)
 
     private void Say(IEnumerable<string> texts, string label)
     {
-        // A text counts as said only while it holds: one that falls and comes back is news again.
-        var now = texts.ToList();
-        var fresh = now.Where(text => !_said.Contains(label + text)).ToList();
+        // A text counts as said only while it holds: one that falls and comes back is news again. Numbers in it are no news.
+        var now = texts.Select(text => (Text: text, Key: label + string.Concat(text.Where(letter => !char.IsAsciiDigit(letter))))).ToList();
+        var fresh = now.Where(one => !_said.Contains(one.Key)).ToList();
         _said.RemoveWhere(key => key.StartsWith(label, StringComparison.Ordinal));
-        _said.UnionWith(now.Select(text => label + text));
+        _said.UnionWith(now.Select(one => one.Key));
         if (fresh.Count > 0)
         {
             page.Text(0, label, Ink.Strong);
         }
 
-        foreach (var text in fresh)
+        foreach (var (text, _) in fresh)
         {
             page.Item(2, "-", 2, text);
         }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using DiagRules.Model.Cases;
+using DiagRules.Model.Problems;
 using DiagRules.Packs;
 
 namespace DiagRules.Cli.Inputs;
@@ -42,17 +43,18 @@ internal sealed record CaseName(string File, string? Id)
     {
         var cases = result.Pack?.Cases ?? [];
         var ids = cases.Select(one => one.Id).ToList();
-        if (cases.IsEmpty)
-        {
-            throw Refusals.Of(result.Problems, $"No case could be read from '{File}'");
-        }
-
         if (Id is null && cases.Length > 1)
         {
             throw new WrongUseException($"'{File}' holds {cases.Length} cases; name one, as in '{File}#{ids[0]}'. They are {string.Join(", ", ids)}.");
         }
 
-        return cases.FirstOrDefault(one => Id is null || one.Id == Id)
-            ?? throw new WrongUseException($"'{File}' holds no case '{Id}'.{Spelling.Hint(Id!, ids)}");
+        if (cases.FirstOrDefault(one => Id is null || one.Id == Id) is { } found)
+        {
+            return found;
+        }
+
+        throw result.Problems.Any(problem => problem.Severity == Severity.Error)
+            ? Refusals.Of(result.Problems, Id is null ? $"No case could be read from '{File}'" : $"Case '{Id}' could not be read from '{File}'")
+            : new WrongUseException(Id is null ? $"'{File}' holds no case." : $"'{File}' holds no case '{Id}'.{Spelling.Hint(Id, ids)}");
     }
 }

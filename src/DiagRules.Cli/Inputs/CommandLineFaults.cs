@@ -14,12 +14,12 @@ internal static class CommandLineFaults
         {
             var names = verbs.Select(one => one.Name).ToList();
             throw new WrongUseException(parsed.UnmatchedTokens is [var word, ..]
-                ? $"There is no verb '{word}'.{Spelling.Hint(word, names)} Verbs are {string.Join(", ", names)}."
+                ? $"There is no {(word.StartsWith('-') ? "option" : "verb")} '{word}'.{Spelling.Hint(word, names)} Verbs are {string.Join(", ", names)}."
                 : $"A verb is missing: {string.Join(", ", names)}.");
         }
 
         var more = $" See 'diagrules {verb.Name} --help'.";
-        if (parsed.UnmatchedTokens is [var extra, ..])
+        if (parsed.UnmatchedTokens.Concat(Swallowed(parsed, verb)).FirstOrDefault() is { } extra)
         {
             throw new WrongUseException(Extra(extra, verb, root) + more);
         }
@@ -29,6 +29,12 @@ internal static class CommandLineFaults
             throw new WrongUseException(Missing(parsed, verb) + more);
         }
     }
+
+    // Where any number of packs may stand, the parser takes an unknown option for one of them.
+    private static IEnumerable<string> Swallowed(ParseResult parsed, Verb verb) => verb.Arguments
+        .SelectMany(argument => parsed.GetResult(argument)?.Tokens ?? [])
+        .Select(token => token.Value)
+        .Where(word => word.StartsWith('-') && !Path.Exists(word));
 
     private static string Extra(string word, Verb verb, Command root) => word.StartsWith('-')
         ? $"'{verb.Name}' has no option '{word}'.{Spelling.Hint(word, verb.Options.Concat(root.Options).Select(option => option.Name))}"

@@ -57,7 +57,7 @@ internal sealed class JobInput
             throw new WrongUseException($"'{fact}' is no fact; write id=value, as in power-unit=silent.");
         }
 
-        if (session.Observe(parts[0], parts[1]) is { Problem: { } problem })
+        if (Fact.Read(parts[1]).Observe(session, parts[0]) is { Problem: { } problem })
         {
             throw new WrongUseException($"--observe {fact}: {problem.Message}");
         }

@@ -21,7 +21,7 @@ internal sealed class DiagnosisText(Page page, Pack pack)
         WriteContradictions(diagnosis);
         page.Heading("What it can be");
         StandingText.Write(page, pack, diagnosis);
-        if (leading is not null)
+        if (leading is { Weights.IsEmpty: false })
         {
             page.Heading($"Why \"{leading.Title}\" stands first{(diagnosis.Unlisted > leading.Confidence ? " of those listed" : "")}");
             ExplanationText.Write(page, leading, most: 5);
@@ -30,6 +30,8 @@ internal sealed class DiagnosisText(Page page, Pack pack)
         WriteAdvice(diagnosis);
         WriteSteps(diagnosis);
         WriteNotes(diagnosis);
+        page.Blank();
+        SafetyText.Write(page);
     }
 
     // What the machine threatens by itself, and the dangers of what is proposed first, stand above everything else.
@@ -101,7 +103,7 @@ internal sealed class DiagnosisText(Page page, Pack pack)
             page.Heading("Or else");
             foreach (var (step, place) in diagnosis.Next.Skip(1).Take(2).Select((step, place) => (step, place + 2)))
             {
-                page.Item(2, $"{place}.", 3, $"{StepText.Title(step)}: {StepText.Price(step)}. {step.Why}");
+                page.Item(2, $"{place}.", 3, $"{StepText.Title(step)} ({StepText.Price(step)}). {step.Why}");
             }
         }
     }

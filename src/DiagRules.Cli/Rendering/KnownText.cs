@@ -46,7 +46,8 @@ internal static class KnownText
         "observation" => "as seen",
         "complaint" => "from the complaint",
         "readings" => "from the readings",
-        _ => "by the rule " + from,
+        _ when from.Contains(' ', StringComparison.Ordinal) => from,
+        _ => "by " + from,
     };
 
     private static string Value(Results.KnownReading reading)

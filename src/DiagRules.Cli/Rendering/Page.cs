@@ -77,7 +77,7 @@ internal sealed class Page(TextWriter writer, int width, bool hasColour)
     {
         var line = "";
         var room = firstWidth;
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in text.Replace(" %", NoBreak + "%", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (line.Length > 0 && Columns(line) + 1 + Columns(word) > room)
             {

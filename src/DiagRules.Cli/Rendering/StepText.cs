@@ -18,7 +18,7 @@ internal sealed class StepText(Page page, Pack pack, HazardSheet sheet)
     /// <summary>Minutes with everything that must be opened first, and who can do it.</summary>
     public static string Price(NextStep step)
     {
-        var material = step.Cost - step.Minutes >= 0.5 ? $", with material worth {Words.Minutes(step.Cost)}" : "";
+        var material = step.Cost - step.Minutes >= 0.5 ? $", counted as {Words.Minutes(step.Cost)} with its material" : "";
         return step.Kind == StepKind.Specialist
             ? $"worth {Words.Minutes(step.Cost)}"
             : $"{Words.Minutes(step.Minutes)}{material}, for {Words.Who(step.Skill)}";
@@ -27,9 +27,10 @@ internal sealed class StepText(Page page, Pack pack, HazardSheet sheet)
     /// <summary>Everything a person needs to do the step.</summary>
     /// <param name="diagnosis">The diagnosis that proposes it.</param>
     /// <param name="step">The step.</param>
-    public void Write(Diagnosis diagnosis, NextStep step)
+    /// <param name="isAsked">Whether its questions follow below, so that a plain question need not be its title too.</param>
+    public void Write(Diagnosis diagnosis, NextStep step, bool isAsked = false)
     {
-        page.Text(Indent, Title(step), Ink.Strong);
+        page.Text(Indent, isAsked && pack.FindCheck(step.Id) is { IsQuestion: true } ? "" : Title(step), Ink.Strong);
         Labelled("Price", $"{Price(step)}; about {Words.Minutes(step.Cost + step.ExpectedCostAfter)} in all until the complaint is gone");
         Labelled("Why", step.Why);
         sheet.Write(page, Indent, HazardSheet.OfStep(diagnosis, step));
@@ -114,19 +115,22 @@ internal sealed class StepText(Page page, Pack pack, HazardSheet sheet)
 
     private void WriteAccess(NextStep step)
     {
+        var label = "First";
         foreach (var access in step.Opens.Select(pack.Find<Access>).OfType<Access>())
         {
             var tools = access.Tools.IsEmpty ? "" : "; " + string.Join(", ", access.Tools);
-            Labelled("First", $"{access.Title.TrimEnd('.')} ({Words.Minutes(access.Minutes)}{tools})");
+            Labelled(label, $"{access.Title.TrimEnd('.')} ({Words.Minutes(access.Minutes)}{tools})");
             Numbered("", access.Instructions);
+            label = "Then";
         }
     }
 
     private void Numbered(string label, ImmutableArray<string> instructions)
     {
+        const int NumberWidth = 3;
         for (var i = 0; i < instructions.Length; i++)
         {
-            page.Item(Indent, i == 0 ? label : "", LabelWidth, $"{i + 1}.{'\u00a0'}{instructions[i]}");
+            page.Item(Indent, $"{(i == 0 ? label : "").PadRight(LabelWidth)}{i + 1}.", LabelWidth + NumberWidth, instructions[i]);
         }
     }
 

@@ -7,7 +7,7 @@ internal sealed class BoltTorqueAtYield() : Calculation(
     title: "Torque that strains a coarse-thread bolt to 90 % of its yield, by coefficient of friction.",
     takes:
     [
-        Input.Positive("diameter", "mm", "nominal diameter: 8 for M8; 3 to 24"),
+        Input.Positive("diameter", "mm", "nominal diameter, from 3 mm (M3) to 24 mm (M24)"),
         Input.Any("class", "number", "property class on the head: 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 or 12.9"),
         Input.Between(0.04, 0.4, "friction", "number", "coefficient of friction of thread and head: 0.08 to 0.16"),
     ],
@@ -18,7 +18,7 @@ internal sealed class BoltTorqueAtYield() : Calculation(
     source:
         "VDI 2230 part 1 (formula from memory, its table for M5 to M8 8.8 within 5 %); ISO 724 thread dimensions; head taken as 1.25 " +
         "diameters between friction circles",
-    range: "M3 to M24, coarse thread, hexagon heads. An upper limit: it leaves no reserve for torsion by careless tightening")
+    range: "M3 to M24, coarse thread, hexagon heads. An upper limit: 90 % of yield, the twist of tightening counted in")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given)
     {

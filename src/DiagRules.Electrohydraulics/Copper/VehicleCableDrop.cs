@@ -17,10 +17,8 @@ internal sealed class VehicleCableDrop() : Calculation(
     source: "Ohm's law; ISO 6722-1 (table from memory, see vehicle-cable-resistance); IEC 60028:1925",
     range: "As vehicle-cable-resistance; direct current. The cable alone: joints, fuses and switches come on top")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return VehicleCable.MohmPerMetre(given[2], out var mohm) is { } reason
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        VehicleCable.MohmPerMetre(given[2], out var mohm) is { } reason
             ? Because(reason)
             : given[0] * given[1] * mohm / 1000 * AnnealedCopper.Factor(given[3]);
-    }
 }

@@ -13,7 +13,7 @@ internal sealed class MaxiFuseCurrentLeast() : Calculation(
     gives: "A",
     formula: "drop / 125 mV * rating for 20 A, drop / 100 mV * rating above",
     source: "DIN 72581-3, form E (drop at rated current)",
-    range: "A lower bound: a real fuse has less resistance than the limit, so more current flows, often by half")
+    range: "A lower bound: a real fuse has less resistance than the limit, so more current flows than this")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given) => given[0] / MaxiFuseDrop.AtRatedCurrent(given[1]) * given[1];
 }

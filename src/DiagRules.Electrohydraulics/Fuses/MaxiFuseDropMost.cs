@@ -14,13 +14,11 @@ internal sealed class MaxiFuseDropMost() : Calculation(
     formula: "current / rating * 125 mV for 20 A, * 100 mV above",
     source: "DIN 72581-3, form E (drop at rated current)",
     range:
-        "Measured on the blades of the fuse, 23 degC; in proportion below the rated current, which is on the safe side since a cool fuse has " +
-        "less resistance")
+        "Measured on the blades of the fuse, 23 degC; in proportion below the rated current, where a sound fuse stays well under it: cool " +
+        "metal has less resistance")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return given[1] > given[0]
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        given[1] > given[0]
             ? Because("the limit holds up to the rated current and more than that flows")
             : given[1] / given[0] * MaxiFuseDrop.AtRatedCurrent(given[0]);
-    }
 }

@@ -16,10 +16,8 @@ internal sealed class CylinderForceIn() : Calculation(
     source: "Pascal's law",
     range: "No pressure on the full bore. Friction of the seals takes 2 to 10 % off while it moves")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return given[2] < given[1]
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        given[2] < given[1]
             ? given[0] * (Circle.Area(given[1]) - Circle.Area(given[2]))
             : Because("the rod is as thick as the bore: a plunger ram cannot pull");
-    }
 }

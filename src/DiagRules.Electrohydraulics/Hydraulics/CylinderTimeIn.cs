@@ -17,10 +17,8 @@ internal sealed class CylinderTimeIn() : Calculation(
     source: "Volume over flow",
     range: "Rod side, oil taken as incompressible; several cylinders on one pump share its flow")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return given[1] < given[0]
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        given[1] < given[0]
             ? (Circle.Area(given[0]) - Circle.Area(given[1])) * given[2] / given[3]
             : Because("the rod is as thick as the bore: a plunger ram is not retracted by the pump");
-    }
 }

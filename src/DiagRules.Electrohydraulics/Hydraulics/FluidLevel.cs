@@ -20,10 +20,8 @@ internal sealed class FluidLevel() : Calculation(
 {
     private const double SwellingPerKelvin = 0.0007;
 
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return given[2] > given[1]
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        given[2] > given[1]
             ? ((given[0] * (1 - (SwellingPerKelvin * (given[3] - given[4])))) - given[1]) / (given[2] - given[1])
             : Because("the upper mark must be above the lower one");
-    }
 }

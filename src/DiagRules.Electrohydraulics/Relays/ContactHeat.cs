@@ -13,7 +13,7 @@ internal sealed class ContactHeat() : Calculation(
     gives: "W",
     formula: "drop * current",
     source: "Joule's law",
-    range: "As long as the current flows. A plug-in relay bears about 2 W, a crimped terminal less than 1 W (common practice)")
+    range: "As long as the current flows. Data sheets of plug-in relays allow 50 to 200 mV at 10 A, which is 0.5 to 2 W")
 {
     protected override CalculationResult Solve(ReadOnlySpan<double> given) => given[0] * given[1];
 }

@@ -18,8 +18,8 @@ internal sealed class BatteryCharge() : Calculation(
         "Table of volts and density of flooded lead-acid batteries in encyclopaedia text; US Army TM 5-3805-262-20 p. 5-142 agrees within " +
         "0.06 V (0.2 V when flat). Volts per kelvin: common practice",
     range:
-        "Flooded block of six cells, rested; off by up to 0.1 (0.06 V), by 0.25 near flat. Absorbed-mat blocks stand 0.15 to 0.3 V higher and " +
-        "read too full; a block with a dead cell reads flat. Two blocks in series: half their volts")
+        "Flooded block of six cells, rested; off by up to 0.1 (0.06 V), by 0.25 near flat. Absorbed-mat blocks stand 0.15 to 0.35 V higher " +
+        "and read too full; a block with a dead cell reads flat. Two blocks in series: half their volts")
 {
     /// <summary>Six cells at about 0.25 mV/K each; twenty kelvin shift the answer by 0.04.</summary>
     private const double VoltsPerKelvin = 0.0015;

@@ -16,10 +16,8 @@ internal sealed class InternalResistance() : Calculation(
     source: "Ohm's law; OpenStax College Physics 21.2 (electromotive force and terminal voltage)",
     range: "Volts read within seconds of each other. The smaller the drop, the more the meter's error counts: below 0.2 V the answer is rough")
 {
-    protected override CalculationResult Solve(ReadOnlySpan<double> given)
-    {
-        return given[1] > given[0]
+    protected override CalculationResult Solve(ReadOnlySpan<double> given) =>
+        given[1] > given[0]
             ? Because("there are more volts under load than at rest: a charger is at work, or the two readings are swapped")
             : (given[0] - given[1]) / given[2];
-    }
 }

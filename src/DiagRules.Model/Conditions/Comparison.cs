@@ -87,10 +87,10 @@ public sealed record Comparison : Condition
             return sharp ? Truth.True : Truth.False;
         }
 
+        // Put so that a spread which does not compute (slopes of opposite infinity) leaves the answer open.
         var spread = Spread(facts);
-        return spread > 0 && Math.Abs(left - right) <= CoverageFactor * spread ? Truth.Unknown
-            : sharp ? Truth.True
-            : Truth.False;
+        var isCertain = spread == 0 || Math.Abs(left - right) > CoverageFactor * spread;
+        return !isCertain ? Truth.Unknown : sharp ? Truth.True : Truth.False;
     }
 
     /// <summary>Standard uncertainty of left minus right, in SI; 0 when no reading behind it states an accuracy.</summary>

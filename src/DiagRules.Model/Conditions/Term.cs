@@ -220,16 +220,23 @@ public sealed record CallTerm(ICalculation Calculation, ImmutableArray<Term> Arg
             var below = Guarded(values);
             values[i] = at;
 
-            // At the edge of the valid range only one side computes.
-            var slope = double.IsFinite(above) && double.IsFinite(below) ? (above - below) / (2 * step)
-                : double.IsFinite(above) ? (above - value) / step
-                : double.IsFinite(below) ? (value - below) / step
-                : 0;
-            total += slope * rates[i];
+            total += SlopeBetween((value - below) / step, (above - value) / step) * rates[i];
         }
 
         return total;
     }
+
+    /// <summary>
+    /// The slope of a curve from those on its two sides: their mean (a central difference), the one that computes at the edge of the
+    /// valid range, and the steeper where the curve turns round (|x| at 0), since their mean would say that an inaccurate x does no harm.
+    /// </summary>
+    private static double SlopeBetween(double before, double behind) => (double.IsFinite(before), double.IsFinite(behind)) switch
+    {
+        (true, true) => before * behind < 0 ? Math.MaxMagnitude(before, behind) : (before + behind) / 2,
+        (true, false) => before,
+        (false, true) => behind,
+        _ => 0,
+    };
 
     /// <summary>A plugin that throws all the same makes its reading unknown and harms nothing else.</summary>
     private double Guarded(ReadOnlySpan<double> values)

@@ -37,19 +37,22 @@ public readonly record struct Dimension(
 
     /// <summary>The dimension of a product.</summary>
     public static Dimension operator *(Dimension left, Dimension right) => new(
-        (sbyte)(left.Length + right.Length),
-        (sbyte)(left.Mass + right.Mass),
-        (sbyte)(left.Time + right.Time),
-        (sbyte)(left.Current + right.Current),
-        (sbyte)(left.Temperature + right.Temperature),
-        (sbyte)(left.Angle + right.Angle));
+        Held(left.Length + right.Length),
+        Held(left.Mass + right.Mass),
+        Held(left.Time + right.Time),
+        Held(left.Current + right.Current),
+        Held(left.Temperature + right.Temperature),
+        Held(left.Angle + right.Angle));
 
     /// <summary>The dimension of a quotient.</summary>
     public static Dimension operator /(Dimension left, Dimension right) => new(
-        (sbyte)(left.Length - right.Length),
-        (sbyte)(left.Mass - right.Mass),
-        (sbyte)(left.Time - right.Time),
-        (sbyte)(left.Current - right.Current),
-        (sbyte)(left.Temperature - right.Temperature),
-        (sbyte)(left.Angle - right.Angle));
+        Held(left.Length - right.Length),
+        Held(left.Mass - right.Mass),
+        Held(left.Time - right.Time),
+        Held(left.Current - right.Current),
+        Held(left.Temperature - right.Temperature),
+        Held(left.Angle - right.Angle));
+
+    /// <summary>A product of a hundred volts is nonsense; held at the end of the scale it stays so and never wraps round to a length.</summary>
+    private static sbyte Held(int exponent) => (sbyte)Math.Clamp(exponent, sbyte.MinValue, sbyte.MaxValue);
 }

@@ -7,23 +7,26 @@ internal static class NearUnits
 {
     private const int MostGuessesPerPart = 3;
 
+    /// <summary>Guesses multiply from part to part, and a stranger's pack may hold a symbol of thirty parts.</summary>
+    private const int MostGuesses = 32;
+
     /// <summary>Usual spellings that no measure of likeness would find, in lower case.</summary>
-    private static readonly FrozenDictionary<string, string> Spellings = new Dictionary<string, string>
-    {
-        ["volt"] = "V", ["volts"] = "V", ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A", ["ohms"] = "ohm",
-        ["watt"] = "W", ["watts"] = "W", ["newton"] = "N", ["pascal"] = "Pa", ["joule"] = "J", ["hertz"] = "Hz", ["kelvin"] = "K",
-        ["l"] = "L", ["ltr"] = "L", ["liter"] = "L", ["litre"] = "L", ["liters"] = "L", ["litres"] = "L", ["lpm"] = "L/min",
-        ["gpm"] = "gal/min", ["gallon"] = "gal", ["quart"] = "qt", ["cc"] = "cm3", ["ccm"] = "cm3", ["cbm"] = "m3", ["qmm"] = "mm2", ["sqmm"] = "mm2",
-        ["sec"] = "s", ["second"] = "s", ["seconds"] = "s", ["minute"] = "min", ["minutes"] = "min", ["mins"] = "min",
-        ["hr"] = "h", ["hrs"] = "h", ["hour"] = "h", ["hours"] = "h", ["day"] = "d", ["days"] = "d",
-        ["nm"] = "N.m", ["ncm"] = "N.cm", ["nmm"] = "N.mm", ["knm"] = "kN.m", ["dan.m"] = "daN.m", ["kgm"] = "kgf.m", ["kg.m"] = "kgf.m",
-        ["ft.lb"] = "lbf.ft", ["ft.lbf"] = "lbf.ft", ["lb.ft"] = "lbf.ft", ["lbft"] = "lbf.ft", ["ftlb"] = "lbf.ft", ["ft-lb"] = "lbf.ft", ["lb-ft"] = "lbf.ft",
-        ["in.lb"] = "lbf.in", ["in.lbf"] = "lbf.in", ["lb.in"] = "lbf.in", ["inlb"] = "lbf.in", ["in-lb"] = "lbf.in", ["lb-in"] = "lbf.in",
-        ["psig"] = "psi", ["barg"] = "bar", ["kg/cm2"] = "kgf/cm2", ["celsius"] = "degC", ["oc"] = "degC", ["fahrenheit"] = "degF",
-        ["percent"] = "%", ["pct"] = "%", ["turn"] = "rev", ["turns"] = "rev", ["1/min"] = "rpm", ["u/min"] = "rpm", ["degree"] = "deg", ["degrees"] = "deg",
-        ["inch"] = "in", ["inches"] = "in", ["foot"] = "ft", ["feet"] = "ft", ["lbs"] = "lb", ["pound"] = "lb", ["pounds"] = "lb",
-        ["meter"] = "m", ["metre"] = "m", ["micron"] = "um", ["gram"] = "g", ["kilo"] = "kg", ["tonne"] = "t", ["bhp"] = "hp", ["kmh"] = "km/h", ["kph"] = "km/h",
-    }.ToFrozenDictionary();
+    private static readonly (string Symbol, string Spellings)[] Meant =
+    [
+        ("V", "volt volts"), ("A", "amp amps ampere amperes"), ("ohm", "ohms"), ("W", "watt watts"), ("N", "newton"), ("Pa", "pascal"),
+        ("J", "joule"), ("Hz", "hertz"), ("K", "kelvin"), ("L", "l ltr liter litre liters litres"), ("L/min", "lpm"), ("gal/min", "gpm"),
+        ("gal", "gallon"), ("qt", "quart"), ("cm3", "cc ccm"), ("m3", "cbm"), ("mm2", "qmm sqmm"), ("s", "sec second seconds"),
+        ("min", "minute minutes mins"), ("h", "hr hrs hour hours"), ("d", "day days"), ("N.m", "nm"), ("N.cm", "ncm"), ("N.mm", "nmm"),
+        ("kN.m", "knm"), ("daN.m", "dan.m"), ("kgf.m", "kgm kg.m"), ("lbf.ft", "ft.lb ft.lbf lb.ft lbft ftlb ft-lb lb-ft"),
+        ("lbf.in", "in.lb in.lbf lb.in inlb in-lb lb-in"), ("psi", "psig"), ("bar", "barg"), ("kgf/cm2", "kg/cm2"), ("degC", "celsius oc"),
+        ("degF", "fahrenheit"), ("%", "percent pct"), ("rev", "turn turns"), ("rpm", "1/min u/min"), ("deg", "degree degrees"),
+        ("in", "inch inches"), ("ft", "foot feet"), ("lb", "lbs pound pounds"), ("m", "meter metre"), ("um", "micron"), ("g", "gram"),
+        ("kg", "kilo"), ("t", "tonne"), ("hp", "bhp"), ("km/h", "kmh kph"),
+    ];
+
+    private static readonly FrozenDictionary<string, string> SymbolBySpelling = Meant
+        .SelectMany(meant => meant.Spellings.Split(' ').Select(spelling => (Spelling: spelling, meant.Symbol)))
+        .ToFrozenDictionary(pair => pair.Spelling, pair => pair.Symbol, StringComparer.Ordinal);
 
     public static IEnumerable<string> Of(string symbol)
     {
@@ -34,7 +37,7 @@ internal static class NearUnits
     }
 
     private static IEnumerable<string> Spelled(string symbol) =>
-        Spellings.TryGetValue(symbol.ToLowerInvariant(), out var meant) ? [meant] : [];
+        SymbolBySpelling.TryGetValue(symbol.ToLowerInvariant(), out var meant) ? [meant] : [];
 
     /// <summary>Signs that are not on every keyboard become the letters packs use.</summary>
     private static string Normalized(string symbol) => symbol
@@ -69,7 +72,7 @@ internal static class NearUnits
             var part = PartAt(symbol, start);
             var sign = start == 0 ? "" : symbol[(start - 1)..start];
             string[] meant = [.. MeantBy(part).Select(Scale).Take(MostGuessesPerPart)];
-            guesses = [.. from guess in guesses from word in meant select guess + sign + word];
+            guesses = [.. (from guess in guesses from word in meant select guess + sign + word).Take(MostGuesses)];
             start += part.Length + 1;
         }
 

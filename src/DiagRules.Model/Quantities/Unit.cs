@@ -2,12 +2,12 @@ namespace DiagRules.Model.Quantities;
 
 /// <summary>A unit of measurement: a symbol, a dimension and its relation to the coherent SI unit. Immutable and thread-safe.</summary>
 /// <remarks>
-/// <para>Units come from <see cref="UnitTable"/>.</para>
+/// <para>Units come from <see cref="UnitTable"/>; those with the same symbol are equal.</para>
 /// <para>The factor is kept as a quotient so that decimal multiples convert with a single rounding: <c>24200 mV</c> and
 /// <c>24.2 V</c> are the same number. Where neither side of the quotient is 1 (<c>km/h</c>, <c>psi</c>) there are two
 /// roundings, 2e-16 of the value each.</para>
 /// </remarks>
-public sealed class Unit
+public sealed class Unit : IEquatable<Unit>
 {
     /// <summary>A bare number, written <c>number</c> in packs.</summary>
     public static readonly Unit Number = new("number", Dimension.None);
@@ -51,6 +51,15 @@ public sealed class Unit
 
     /// <summary>Turns a width in SI into this unit.</summary>
     public double WidthFromSi(double width) => width * Divisor / Multiplier;
+
+    /// <inheritdoc/>
+    public bool Equals(Unit? other) => other is not null && other.Symbol == Symbol;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Unit);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Symbol.GetHashCode(StringComparison.Ordinal);
 
     /// <inheritdoc/>
     public override string ToString() => Symbol;

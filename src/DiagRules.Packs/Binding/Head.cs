@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
 using DiagRules.Model.Problems;
+using DiagRules.Packs.Tree;
 
 namespace DiagRules.Packs.Binding;
 
@@ -14,6 +15,9 @@ internal sealed record Head
     public required string Title { get; init; }
 
     public SourcePlace Place { get; init; }
+
+    /// <summary>The map itself, for places of keys.</summary>
+    public required MapNode Tree { get; init; }
 
     public string Language { get; init; } = "en";
 
@@ -31,4 +35,7 @@ internal sealed record Head
 
     /// <summary>Warnings about the pack as a whole that it accepts.</summary>
     public ImmutableDictionary<string, string> Accepts { get; init; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>Where a key is written, or the beginning of <c>pack.yaml</c>.</summary>
+    public SourcePlace PlaceOf(string key) => Tree.Find(key)?.Key.Place ?? Tree.Place;
 }

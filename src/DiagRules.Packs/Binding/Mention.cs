@@ -6,7 +6,8 @@ namespace DiagRules.Packs.Binding;
 /// <summary>An entry that a condition looks at.</summary>
 /// <param name="To">The entry.</param>
 /// <param name="Place">Where.</param>
-internal readonly record struct Mention(Declared To, SourcePlace Place)
+/// <param name="AsksUnknown">Whether it asks for <c>unknown</c>.</param>
+internal readonly record struct Mention(Declared To, SourcePlace Place, bool AsksUnknown = false)
 {
     /// <summary>Everything a condition looks at, derived readings as themselves.</summary>
     public static IEnumerable<Mention> In(Condition condition, Draft draft) => condition switch
@@ -15,8 +16,8 @@ internal readonly record struct Mention(Declared To, SourcePlace Place)
         AnyOf any => any.Parts.SelectMany(part => In(part, draft)),
         Negation negation => In(negation.Part, draft),
         GradeTest test => [new(draft.Node(test.Node), test.Place)],
-        KnownGrade known => [new(draft.Node(known.Node), known.Place)],
-        KnownReading known => [new(draft.Of(Section.Readings)[known.Reading], known.Place)],
+        KnownGrade known => [new(draft.Node(known.Node), known.Place, !known.WantsKnown)],
+        KnownReading known => [new(draft.Of(Section.Readings)[known.Reading], known.Place, !known.WantsKnown)],
         Comparison comparison => In(comparison.Left, draft).Concat(In(comparison.Right, draft)),
         _ => [],
     };

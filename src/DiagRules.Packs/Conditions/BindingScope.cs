@@ -46,6 +46,9 @@ internal sealed class BindingScope
         _source.Report(descriptor, start, end, message, place.Member);
     }
 
+    /// <summary><c> Did you mean ...?</c>, or nothing.</summary>
+    public string DidYouMean(string word, IEnumerable<string> candidates) => _source.HasProposals ? Spelling.DidYouMean(word, candidates) : "";
+
     /// <summary>Counts one more part of the condition as written out; <see langword="false"/> when that is too much.</summary>
     public bool Count(int start, int end)
     {
@@ -130,7 +133,7 @@ internal sealed class BindingScope
         }
 
         var entry = _symbols.Find(id);
-        if (entry is null && !_symbols.IsRefused(id))
+        if (entry is null && !_symbols.IsRefused(id, Place(name.Start, name.End)))
         {
             UnknownNames.Report(this, name, id);
         }

@@ -45,7 +45,7 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
         var syntax = SyntaxParser.ReadTerm(source, _limits, IsId);
         var term = new TermBinder(new BindingScope(symbols, source, _limits)).Bind(syntax);
         return problems.Count > before || term is null ? null
-            : expected is null || Values.Expectation.IsMet(text, term.Type, expected.Value, problems) ? term
+            : expected is null || Values.ExpectedType.IsMet(text, term.Type, expected.Value, problems) ? term
             : null;
     }
 
@@ -61,7 +61,8 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
         problems.Add(
             ProblemCatalogue.LimitExceeded,
             text.At(0, 0),
-            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; split it into findings of its own (setting 'ConditionLength').");
+            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; " +
+            "split it into findings of its own (setting 'ConditionLength').");
         return true;
     }
 }

@@ -9,7 +9,13 @@ internal sealed class ConditionSource(PlacedText text, ProblemSink problems)
     private const int Window = 76;
     private const string Indent = "    ";
 
+    // A pack with so many problems needs other help; looking through all ids for each of them would take a hostile one for ever.
+    private const int ProposalsUpTo = 500;
+
     public string Value => text.Value;
+
+    /// <summary>Whether near words are still looked for.</summary>
+    public bool HasProposals => problems.Count < ProposalsUpTo;
 
     /// <summary>The place of a stretch of the text.</summary>
     public SourcePlace Place(int start, int end) => text.At(start, Math.Max(end - start, 0));
@@ -21,7 +27,8 @@ internal sealed class ConditionSource(PlacedText text, ProblemSink problems)
     public void Report(ProblemDescriptor descriptor, int start, int end, string message, string? member = null, bool withLine = false)
     {
         var place = Place(start, end);
-        problems.Add(descriptor, member is null ? place : place with { Member = member }, withLine && !string.IsNullOrWhiteSpace(text.Value) ? $"{message}\n{Line(start)}" : message);
+        var shown = withLine && !string.IsNullOrWhiteSpace(text.Value) ? $"{message}\n{Line(start)}" : message;
+        problems.Add(descriptor, member is null ? place : place with { Member = member }, shown);
     }
 
     /// <summary>The condition, or the part of it around a place, with a caret below that place.</summary>

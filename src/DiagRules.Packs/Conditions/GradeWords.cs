@@ -10,7 +10,7 @@ internal static class GradeWords
     {
         var near = Spelling.Near(word, graded.Grades);
         var proposal = near.Count == 0 ? "" : $" Did you mean {Wording.Or(near)}?";
-        return $"{Capital(EntryKinds.Noun(graded))} '{graded.Id}' has no grade '{word}'; its grades are {Wording.And(graded.Grades)}.{proposal}";
+        return $"{Capital(EntryKinds.Noun(graded))} '{graded.Id}' has no grade '{Excerpt.Of(word)}'; its grades are {Wording.And(graded.Grades)}.{proposal}";
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DiagRules.Model.Problems;
+using DiagRules.Model.Quantities;
 using DiagRules.Packs.Values;
 
 namespace DiagRules.Packs.Conditions;
@@ -213,7 +214,7 @@ internal sealed class Lexer
 
     private static bool IsWordPart(char part) => char.IsLetterOrDigit(part) || part is '$' or '_';
 
-    private void Add(TokenKind kind, int length, double value = 0, Model.Quantities.Unit? unit = null)
+    private void Add(TokenKind kind, int length, double value = 0, Unit? unit = null)
     {
         _tokens.Add(new(kind, _text.Substring(_at, length), _at, value, unit));
         _at += length;

@@ -41,14 +41,14 @@ internal sealed record Operands(BindingScope Scope, TermSyntax LeftSyntax, TermT
         var bare = leftIsBare ? LeftSyntax : RightSyntax;
         var quantity = leftIsBare ? RightSyntax : LeftSyntax;
         var type = leftIsBare ? Right : Left;
-        var example = bare is NumberSyntax { Number.Unit: null } number
-            ? $"write the unit, such as '{Measure.Example(type, number.Number.Text)}'"
-            : $"a quantity such as '{Measure.Example(type)}' is expected";
+        var (what, example) = bare is NumberSyntax { Number.Unit: null } number
+            ? ("a number without a unit", $"write the unit, such as '{Measure.Example(type, number.Number.Text)}'")
+            : ("a bare number", $"a quantity such as '{Measure.Example(type)}' is expected");
         Scope.Report(
             ProblemCatalogue.UnitMissing,
             bare.Start,
             bare.End,
-            $"'{Scope.Text(bare)}' is a number without a unit and '{Scope.Text(quantity)}' is {Measure.Describe(type)}; {example}.");
+            $"'{Scope.Text(bare)}' is {what} and '{Scope.Text(quantity)}' is {Measure.Describe(type)}; {example}.");
     }
 
     private void ReportMismatch(string advice)

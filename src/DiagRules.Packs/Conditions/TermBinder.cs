@@ -1,6 +1,8 @@
 using DiagRules.Model;
 using DiagRules.Model.Conditions;
 using DiagRules.Model.Problems;
+using DiagRules.Model.Quantities;
+using DiagRules.Packs.Text;
 
 namespace DiagRules.Packs.Conditions;
 
@@ -38,7 +40,7 @@ internal sealed class TermBinder
 
     private LiteralTerm BindNumber(NumberSyntax number)
     {
-        var unit = number.Number.Unit ?? Model.Quantities.Unit.Number;
+        var unit = number.Number.Unit ?? Unit.Number;
         return new LiteralTerm(unit.ToSi(number.Number.Value), TermType.Of(unit), PlaceOf(number));
     }
 
@@ -93,7 +95,8 @@ internal sealed class TermBinder
                 ProblemCatalogue.TemperaturesMixed,
                 negated.Start,
                 negated.End,
-                $"'{_scope.Text(negated)}' would be the opposite of a temperature ({operand.Type.Unit}), which depends on where the scale has its zero; take a difference of two temperatures first.");
+                $"'{_scope.Text(negated)}' would be the opposite of a temperature ({operand.Type.Unit}), which depends on where the scale has its zero; " +
+                "take a difference of two temperatures first.");
             return null;
         }
 
@@ -116,15 +119,10 @@ internal sealed class TermBinder
             ProblemCatalogue.LimitExceeded,
             syntax.Start,
             syntax.End,
-            $"With all that its readings derive from, '{Excerpt(syntax)}' has more than {limit} {what}; measure something in between (setting '{setting}').");
+            $"With all that its readings derive from, '{Excerpt.Of(_scope.Text(syntax))}' has more than {limit} {what}; " +
+            $"measure something in between (setting '{setting}').");
         return false;
     }
 
-    private string Excerpt(TermSyntax syntax)
-    {
-        var text = _scope.Text(syntax);
-        return text.Length <= 60 ? text : text[..57] + "...";
-    }
-
-    private Model.Problems.SourcePlace PlaceOf(TermSyntax syntax) => _scope.Place(syntax.Start, syntax.End);
+    private SourcePlace PlaceOf(TermSyntax syntax) => _scope.Place(syntax.Start, syntax.End);
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using DiagRules.Model.Problems;
-using DiagRules.Packs.Text;
 
 namespace DiagRules.Packs.Conditions;
 
@@ -23,7 +22,7 @@ internal static class UnknownNames
             ProblemCatalogue.NoSuchId,
             name.Start,
             name.End,
-            $"There is no reading, finding, cause or parameter '{id}'.{Spelling.DidYouMean(id, scope.Symbols.Ids)}");
+            $"No reading, finding, cause or parameter '{id}'.{scope.DidYouMean(id, scope.Symbols.Ids)}");
     }
 
     /// <summary>The two numbers whose difference was written without spaces, if both are there.</summary>

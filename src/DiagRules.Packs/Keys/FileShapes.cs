@@ -63,7 +63,7 @@ internal static class FileShapes
     public static readonly Shape SectionFile = new("a section file", SectionKeys)
     {
         Misplaced = HeadKeys.ToImmutableDictionary(
-            key => key.Name, _ => (ProblemCatalogue.UnknownKey, "it says what the whole pack is: write it in pack.yaml"), StringComparer.Ordinal),
+            key => key.Name, _ => (ProblemCatalogue.UnknownKey, "it says what the whole pack is, so write it in pack.yaml"), StringComparer.Ordinal),
     };
 
     public static Shape EntryOf(string section) => Sections.First(known => known.Section == section).Entry;

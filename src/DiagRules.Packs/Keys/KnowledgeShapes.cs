@@ -59,7 +59,7 @@ internal static class KnowledgeShapes
     public static readonly Shape Effect = new("an effect", OptionalTitle, Grades, Background, ShowsKey, Given, Table, RepairByGrade, Only, Accepts)
     {
         Misplaced = new[] { "question", "read", "bands", "lasting" }.ToImmutableDictionary(
-            key => key, _ => (ProblemCatalogue.EffectObserved, "an effect is not observed: make it a finding, or take the key out"), StringComparer.Ordinal),
+            key => key, _ => (ProblemCatalogue.EffectObserved, "nobody observes it, so make it a finding, or take the key out"), StringComparer.Ordinal),
     };
 
     public static readonly Shape Cause = new("a cause", [.. CauseKeys()]);

@@ -112,8 +112,9 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         {
             problems.Add(misplaced.Descriptor, key.Place, $"'{key.Value}' has no place in {shape.Name}: {misplaced.Remedy}.");
         }
-        else
+        else if (value is not BrokenNode)
         {
+            // A key without a value was reported: most often the rest of a sentence behind its comma, and no key at all.
             var known = shape.Keys.Select(spec => spec.Name).ToList();
             problems.Add(
                 ProblemCatalogue.UnknownKey,

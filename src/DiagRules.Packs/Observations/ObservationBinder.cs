@@ -30,7 +30,7 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
         {
             null => null,
             Repair repair => ReadResult(repair, value, problems),
-            Cause { Precondition.Restore: not null } precondition when Results.ContainsKey(value.Value) => ReadResult(precondition, value, problems),
+            Cause cause when CanBeRestored(cause) && Results.ContainsKey(value.Value) => ReadResult(cause, value, problems),
             Reading reading => ReadReading(reading, id, value, problems),
             Graded graded when graded is not Effect => ReadGrades(graded, value, problems),
             var other => ReportWrongKind(id, other, problems),
@@ -45,7 +45,7 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
         {
             case null:
                 return null;
-            case { } entry when entry is Repair or Cause { Precondition.Restore: not null }:
+            case { } entry when entry is Repair || (entry is Cause cause && CanBeRestored(cause)):
                 return ReadResult(entry, result, problems) is { } tried ? new Observation(repair.Value, tried) : null;
             case var other:
                 Add(problems, ProblemCatalogue.WrongSection, repair, WrongKind.Message(other, "'tried' takes a repair, or a precondition with 'restore'"));
@@ -53,12 +53,15 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
         }
     }
 
+    /// <summary>Where <c>restore</c> is a repair by the precondition's own id, rather than a remark beside a repair it names.</summary>
+    private static bool CanBeRestored(Cause cause) => cause.Precondition?.Restore is not null && cause.Repairs.All(cure => cure.Repair == cause.Id);
+
     private Entry? Find(PlacedText id, ProblemSink problems)
     {
         var entry = find(id.Value);
         if (entry is null)
         {
-            Add(problems, ProblemCatalogue.NoSuchId, id, $"There is no reading, finding, cause or repair '{id.Value}'.{Spelling.DidYouMean(id.Value, ids())}");
+            Add(problems, ProblemCatalogue.NoSuchId, id, $"No reading, finding, cause or repair '{Excerpt.Of(id.Value)}'.{Spelling.DidYouMean(id.Value, ids())}");
         }
 
         return entry;
@@ -75,7 +78,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             problems,
             ProblemCatalogue.ValueDoesNotFit,
             value,
-            $"'{repair.Id}' is {EntryKinds.Name(repair)} that was tried, and '{value.Value}' is not what can come of it; it takes {Wording.Or(Results.Keys)}.{Spelling.DidYouMean(value.Value, Results.Keys)}");
+            $"'{repair.Id}' is {EntryKinds.Name(repair)} that was tried, and '{Excerpt.Of(value.Value)}' is not what can come of it; " +
+            $"it takes {Wording.Or(Results.Keys)}.{Spelling.DidYouMean(value.Value, Results.Keys)}");
         return null;
     }
 
@@ -88,7 +92,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 id,
-                $"'{reading.Id}' is worked out from other readings and not observed itself; {(bases.Count == 0 ? "leave it out" : "give " + Wording.And(bases))}.");
+                $"'{reading.Id}' is worked out from other readings and not observed itself; " +
+                $"{(bases.Count == 0 ? "leave it out" : "give " + Wording.And(bases))}.");
             return null;
         }
 
@@ -114,7 +119,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 value,
-                $"'{reading.Id}' is a reading, and '{value.Value}' is not a value of it; it takes {Measure.Describe(expected)} such as '{Measure.Example(expected)}', 'over-range', 'under-range' or 'cannot-tell'.");
+                $"'{reading.Id}' is a reading, and '{Excerpt.Of(value.Value)}' is not a value of it; " +
+                $"it takes {Measure.Describe(expected)} such as '{Measure.Example(expected)}', 'over-range', 'under-range' or 'cannot-tell'.");
             return null;
         }
 
@@ -136,8 +142,10 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             isBare ? ProblemCatalogue.UnitMissing : ProblemCatalogue.ValueDoesNotFit,
             value,
             isBare
-                ? $"'{value.Value}' has no unit; '{reading.Id}' is {Measure.Describe(expected)}, so write '{Measure.Example(expected, value.Value)}' if that is what was read."
-                : $"'{reading.Id}' is {Measure.Describe(expected)}, and '{value.Value}' is {Measure.Describe(found)}; it takes a value such as '{Measure.Example(expected)}'.");
+                ? $"'{Excerpt.Of(value.Value)}' has no unit; " +
+                  $"'{reading.Id}' is {Measure.Describe(expected)}, so write '{Measure.Example(expected, Excerpt.Of(value.Value))}' if that is what was read."
+                : $"'{reading.Id}' is {Measure.Describe(expected)}, and '{Excerpt.Of(value.Value)}' is {Measure.Describe(found)}; " +
+                  $"it takes a value such as '{Measure.Example(expected)}'.");
         return null;
     }
 
@@ -149,7 +157,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 value,
-                $"'{value.Value}' is outside what is plausible for '{reading.Id}' ({reading.Plausible}); it is taken for a slip of the pen (unit, decimal point), kept on record and used for nothing.");
+                $"'{Excerpt.Of(value.Value)}' is outside what is plausible for '{reading.Id}' ({reading.Plausible}); " +
+                "it is taken for a slip of the pen (unit, decimal point), kept on record and used for nothing.");
         }
     }
 
@@ -169,7 +178,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             problems,
             ProblemCatalogue.ValueDoesNotFit,
             value,
-            $"'{graded.Id}' is {EntryKinds.Name(graded)}, and '{value.Value}' is not a grade; it takes {Wording.Or(graded.Grades.Append(ReservedWords.CannotTell))}.");
+            $"'{graded.Id}' is {EntryKinds.Name(graded)}, and '{Excerpt.Of(value.Value)}' is not a grade; " +
+            $"it takes {Wording.Or(graded.Grades.Append(ReservedWords.CannotTell))}.");
         return null;
     }
 

@@ -7,7 +7,8 @@ namespace DiagRules.Packs.Tree;
 /// <summary>Words for what the YAML parser stumbled over: the line with a mark at the place, and the usual cause.</summary>
 internal static class YamlFault
 {
-    private const int Context = 30;
+    private const int Window = 76;
+    private const string Indent = "    ";
 
     /// <summary>The parser's own place where it gives one; it is off for some faults, and no exception of another kind has one.</summary>
     public static SourcePlace Place(SourceText source, Exception exception, SourcePlace last)
@@ -21,21 +22,22 @@ internal static class YamlFault
         return source.Place(line, Math.Min(start.Column, source.Line(line).Length + 1));
     }
 
+    /// <summary>One sentence, then the line with a caret below the place.</summary>
     public static string Describe(SourceText source, Exception exception, SourcePlace last)
     {
         var place = Place(source, exception, last);
         var line = source.Line(place.Line).ToString();
         var at = Math.Clamp(place.Column - 1, 0, line.Length);
-        return $"'{Marked(line, at)}' cannot be read as YAML at '^'; {UsualCause(source, place, line, at)}.{Detail(exception)}";
+        return $"'{Excerpt.Of(line.Trim())}' cannot be read as YAML; {UsualCause(source, place, line, at)}.{Detail(exception)}\n{Marked(line, at)}";
     }
 
-    /// <summary>The line with a caret before the place, cut to what stands around it.</summary>
     private static string Marked(string line, int at)
     {
-        var from = at > Context + 4 ? at - Context : 0;
-        var to = line.Length > at + Context + 4 ? at + Context : line.Length;
-        var before = (from > 0 ? "... " : "") + line[from..at];
-        return before.TrimStart() + "^" + line[at..to] + (to < line.Length ? " ..." : "");
+        var from = Math.Clamp(at - (Window / 2), 0, Math.Max(0, line.Length - Window));
+        var to = Math.Min(line.Length, from + Window);
+        var before = from > 0 ? "... " : "";
+        var after = to < line.Length ? " ..." : "";
+        return $"{Indent}{before}{line[from..to]}{after}\n{Indent}{new string(' ', before.Length + at - from)}^";
     }
 
     private static string UsualCause(SourceText source, SourcePlace place, string line, int at)

@@ -18,14 +18,17 @@ internal static class AccuracyReader
     /// <summary>The accuracy, or <see langword="null"/> after reporting.</summary>
     /// <param name="text">The text.</param>
     /// <param name="unit">Unit of the reading.</param>
-    /// <param name="resolution">What one digit is worth; <see langword="null"/> when the pack does not say.</param>
+    /// <param name="resolution">What one digit is worth, from <see cref="ReadResolution"/>; <see langword="null"/> when the pack does not say.</param>
     /// <param name="problems">Where problems go.</param>
     public static Accuracy? Read(PlacedText text, Unit unit, Quantity? resolution, ProblemSink problems)
     {
         var parts = Split(text);
         if (parts.Count > 2)
         {
-            Report(text, ProblemCatalogue.NumberNotReadable, $"'{text.Value}' has more than two parts; an accuracy is a percentage, a fixed part, or both: '0.5 % + {Measure.Example(WidthOf(unit), "0.02")}'.", problems);
+            Report(text, ProblemCatalogue.NumberNotReadable,
+                $"'{Excerpt.Of(text.Value)}' has more than two parts; " +
+                $"an accuracy is a percentage, a fixed part, or both: '0.5 % + {Measure.Example(WidthOf(unit), "0.02")}'.",
+                problems);
             return null;
         }
 
@@ -36,7 +39,10 @@ internal static class AccuracyReader
             var isRelative = part.Value.EndsWith('%');
             if ((isRelative ? relative : width) is not null)
             {
-                Report(part, ProblemCatalogue.NumberNotReadable, $"'{part.Value}' is a second part of the same kind; an accuracy is a percentage of the reading, a fixed part, or one of each.", problems);
+                Report(part, ProblemCatalogue.NumberNotReadable,
+                    $"'{Excerpt.Of(part.Value)}' is a second part of the same kind; " +
+                    "an accuracy is a percentage of the reading, a fixed part, or one of each.",
+                    problems);
                 return null;
             }
 
@@ -51,6 +57,10 @@ internal static class AccuracyReader
 
         return new Accuracy(relative ?? 0, width ?? 0);
     }
+
+    /// <summary>What one digit is worth: a difference in the reading's dimension, or <see langword="null"/> after reporting.</summary>
+    public static Quantity? ReadResolution(PlacedText text, Unit unit, ProblemSink problems) =>
+        QuantityReader.Read(text, problems) is { } step && IsPositive(text, step.Value, problems) && IsWidth(text, step, unit, problems) ? step : null;
 
     private static List<PlacedText> Split(PlacedText text)
     {
@@ -76,18 +86,23 @@ internal static class AccuracyReader
             return FromDigits(part, resolution, unit, problems);
         }
 
-        if (QuantityReader.Read(part, problems) is not { } width || !IsPositive(part, width.Value, problems))
+        return QuantityReader.Read(part, problems) is { } width && IsPositive(part, width.Value, problems) && IsWidth(part, width, unit, problems)
+            ? width.Unit.WidthToSi(width.Value)
+            : null;
+    }
+
+    private static bool IsWidth(PlacedText part, Quantity width, Unit unit, ProblemSink problems)
+    {
+        if (!width.Unit.IsPoint || !unit.IsPoint)
         {
-            return null;
+            return ExpectedType.IsMet(part, TermType.Of(width.Unit), WidthOf(unit), problems);
         }
 
-        if (width.Unit.IsPoint)
-        {
-            Report(part, ProblemCatalogue.TemperaturesMixed, $"'{part.Value}' is a temperature, and an accuracy is a difference of two; write '{width with { Unit = Kelvin }}'.", problems);
-            return null;
-        }
-
-        return Expectation.IsMet(part, TermType.Of(width.Unit), WidthOf(unit), problems) ? width.Unit.WidthToSi(width.Value) : null;
+        Report(part, ProblemCatalogue.TemperaturesMixed,
+            $"'{Excerpt.Of(part.Value)}' is a temperature, and an accuracy is a difference of two; " +
+            $"write '{width with { Unit = Kelvin }}'.",
+            problems);
+        return false;
     }
 
     private static double? FromDigits(PlacedText part, Quantity? resolution, Unit unit, ProblemSink problems)
@@ -99,10 +114,13 @@ internal static class AccuracyReader
 
         if (resolution is { } step)
         {
-            return digits * Math.Abs(step.Unit.WidthToSi(step.Value));
+            return digits * step.Unit.WidthToSi(step.Value);
         }
 
-        Report(part, ProblemCatalogue.RequiredKeyMissing, $"'{part.Value}' counts in the last digit of the meter; say what one is worth, such as 'resolution: {Measure.Example(WidthOf(unit), "0.01")}'.", problems);
+        Report(part, ProblemCatalogue.RequiredKeyMissing,
+            $"'{Excerpt.Of(part.Value)}' counts in the last digit of the meter; " +
+            $"say what one is worth, such as 'resolution: {Measure.Example(WidthOf(unit), "0.01")}'.",
+            problems);
         return null;
     }
 
@@ -113,7 +131,10 @@ internal static class AccuracyReader
             return true;
         }
 
-        Report(part, ProblemCatalogue.NumberNotReadable, $"'{part.Value}' is below zero; an accuracy holds to both sides, so write '{part.Value[1..]}'.", problems);
+        Report(part, ProblemCatalogue.NumberNotReadable,
+            $"'{Excerpt.Of(part.Value)}' is below zero; " +
+            $"an accuracy holds to both sides, so write '{Excerpt.Of(part.Value[1..])}'.",
+            problems);
         return false;
     }
 

@@ -17,11 +17,14 @@ internal static class DateReader
 
     /// <summary>A day, or <see langword="null"/> after reporting.</summary>
     public static string? ReadDate(PlacedText text, string key, ProblemSink problems) =>
-        Read(text, Dates, $"'{key}' is '{text.Value}'; it takes a day that the calendar has, year first (ISO 8601), such as '2026-03-02'.", problems);
+        Read(text, Dates,
+            $"'{key}' is '{Excerpt.Of(text.Value)}'; " +
+            "it takes a day that the calendar has, year first (ISO 8601), such as '2026-03-02'.",
+            problems);
 
     /// <summary>A day, a time, or both, or <see langword="null"/> after reporting.</summary>
     public static string? ReadMoment(PlacedText text, string key, ProblemSink problems) =>
-        Read(text, Moments, $"'{key}' is '{text.Value}'; it takes a day or time (ISO 8601), such as '2026-03-02' or '2026-03-02T14:30'.", problems);
+        Read(text, Moments, $"'{key}' is '{Excerpt.Of(text.Value)}'; it takes a day or time (ISO 8601), such as '2026-03-02' or '2026-03-02T14:30'.", problems);
 
     private static string? Read(PlacedText text, string[] forms, string message, ProblemSink problems)
     {

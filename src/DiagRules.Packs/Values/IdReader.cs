@@ -36,7 +36,10 @@ internal static class IdReader
         var what = kind == IdKind.Grade ? "grade" : "id";
         if (ReservedWords.IsYamlConstant(id))
         {
-            Report(text, ProblemCatalogue.TrueFalseOrNull, $"'{id}' as {Wording.An(what)} is read by other tools in their own way; pick another word.", problems);
+            Report(text, ProblemCatalogue.TrueFalseOrNull,
+                $"'{Excerpt.Of(id)}' as {Wording.An(what)} is read by other tools in their own way; " +
+                "pick another word.",
+                problems);
             return null;
         }
 
@@ -85,23 +88,26 @@ internal static class IdReader
         var rule = $"small letters, digits and single dashes, a letter first, at most {Longest} characters";
         var proposal = Proposal(id);
         return proposal.Length == 0
-            ? $"'{id}' is not {Wording.An(what)}: {rule}."
-            : $"'{id}' is not {Wording.An(what)}: {rule}. Write '{proposal}'.";
+            ? $"'{Excerpt.Of(id)}' is not {Wording.An(what)}: {rule}."
+            : $"'{Excerpt.Of(id)}' is not {Wording.An(what)}: {rule}. Write '{proposal}'.";
     }
 
     /// <summary>The nearest text that is an id, or nothing when no letter is left.</summary>
     internal static string Proposal(string text)
     {
-        var id = new StringBuilder(text.Length);
-        foreach (var letter in text.Normalize(NormalizationForm.FormD))
+        // What is no letter parts words; it goes first, since the normalisation below refuses some of it.
+        var letters = string.Concat(text.Take(2 * Longest).Select(letter => char.IsLetterOrDigit(letter) && !char.IsSurrogate(letter) ? letter : '-'));
+        var isCamelCase = !letters.Contains('-', StringComparison.Ordinal) && letters.Any(char.IsAsciiLetterLower);
+        var id = new StringBuilder(letters.Length);
+        foreach (var letter in letters.Normalize(NormalizationForm.FormD))
         {
+            var last = id.Length > 0 ? id[^1] : '-';
             if (char.IsAsciiLetterOrDigit(letter))
             {
-                var startsWord = char.IsAsciiLetterUpper(letter) && id.Length > 0 && char.IsAsciiLetterLower(id[^1]) && text.Any(char.IsAsciiLetterLower)
-                    && !text.Contains('-', StringComparison.Ordinal) && !text.Contains('_', StringComparison.Ordinal) && !text.Contains(' ', StringComparison.Ordinal);
-                id.Append(startsWord ? "-" : "").Append(char.ToLowerInvariant(letter));
+                var beginsWord = isCamelCase && char.IsAsciiLetterUpper(letter) && char.IsAsciiLetterLower(last);
+                id.Append(beginsWord ? "-" : "").Append(char.ToLowerInvariant(letter));
             }
-            else if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark && id.Length > 0 && id[^1] != '-')
+            else if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark && last != '-')
             {
                 id.Append('-');
             }

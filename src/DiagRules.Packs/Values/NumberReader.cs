@@ -22,7 +22,7 @@ internal static class NumberReader
         problems.Add(
             ProblemCatalogue.NumberNotReadable,
             text.At(0, text.Value.Length),
-            $"'{text.Value}' is not a bare number: write '{text.Value[..number.Length]}' without what stands behind it.");
+            $"'{Excerpt.Of(text.Value)}' is not a bare number: write '{Excerpt.Of(text.Value[..number.Length])}' without what stands behind it.");
         return null;
     }
 
@@ -39,7 +39,7 @@ internal static class NumberReader
             return (int)number;
         }
 
-        problems.Add(ProblemCatalogue.NumberNotReadable, text.At(0, text.Value.Length), $"'{text.Value}' is not a whole number of at least {least}.");
+        problems.Add(ProblemCatalogue.NumberNotReadable, text.At(0, text.Value.Length), $"'{Excerpt.Of(text.Value)}' is not a whole number of at least {least}.");
         return null;
     }
 }

@@ -22,6 +22,15 @@ internal static class OpenGradesReader
                 : null;
         }
 
+        if (words.Count > graded.Grades.Length)
+        {
+            problems.Add(
+                ProblemCatalogue.BadGrades,
+                text.At(0, text.Value.Length),
+                $"'{Excerpt.Of(text.Value)}' names {words.Count} grades, and '{graded.Id}' has only {graded.Grades.Length}: {Wording.And(graded.Grades)}.");
+            return null;
+        }
+
         var grades = GradeSet.None;
         var areKnown = true;
         foreach (var word in words)

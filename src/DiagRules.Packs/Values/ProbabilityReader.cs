@@ -40,5 +40,5 @@ internal static class ProbabilityReader
         problems.Add(
             ProblemCatalogue.NotAProbability,
             text.At(0, text.Value.Length),
-            $"'{text.Value}' is not a probability, which is 0..1, a percentage, or one of {string.Join(", ", words.All)}.{proposal}");
+            $"'{Excerpt.Of(text.Value)}' is not a probability, which is 0..1, a percentage, or one of {string.Join(", ", words.All)}.{proposal}");
 }

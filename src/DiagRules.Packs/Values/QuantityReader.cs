@@ -10,7 +10,7 @@ internal static class QuantityReader
 {
     /// <summary>A quantity of the dimension of <paramref name="expected"/> in any of its units, or <see langword="null"/> after reporting.</summary>
     public static Quantity? Read(PlacedText text, Unit expected, ProblemSink problems) =>
-        Read(text, problems) is { } quantity && Expectation.IsMet(text, TermType.Of(quantity.Unit), TermType.Of(expected), problems) ? quantity : null;
+        Read(text, problems) is { } quantity && ExpectedType.IsMet(text, TermType.Of(quantity.Unit), TermType.Of(expected), problems) ? quantity : null;
 
     /// <summary>Any quantity, or a bare number in <see cref="Unit.Number"/>; <see langword="null"/> after reporting.</summary>
     public static Quantity? Read(PlacedText text, ProblemSink problems)
@@ -27,7 +27,7 @@ internal static class QuantityReader
         }
 
         var symbol = written.Trim();
-        if (!UnitTable.TryGet(symbol, out var unit))
+        if (!UnitScanner.TryGet(symbol, out var unit))
         {
             problems.Add(
                 ProblemCatalogue.UnknownUnit,
@@ -44,14 +44,14 @@ internal static class QuantityReader
         problems.Add(
             ProblemCatalogue.NumberNotReadable,
             text.At(0, text.Value.Length),
-            $"'{text.Value}' is not a quantity as packs write it: write '{text.Value[..number.Length]} {symbol}', with one space before the unit.");
+            $"'{Excerpt.Of(text.Value)}' is not a quantity as packs write it: write '{Excerpt.Of($"{text.Value[..number.Length]} {symbol}")}', with one space before the unit.");
         return null;
     }
 
     /// <summary>A unit by itself, or <see langword="null"/> after reporting.</summary>
     public static Unit? ReadUnit(PlacedText text, ProblemSink problems)
     {
-        if (UnitTable.TryGet(text.Value, out var unit))
+        if (UnitScanner.TryGet(text.Value, out var unit))
         {
             return unit;
         }

@@ -19,7 +19,7 @@ internal static class RangeReader
             problems.Add(
                 ProblemCatalogue.NumberNotReadable,
                 text.At(0, text.Value.Length),
-                $"'{text.Value}' is not a range: write the least and the greatest value with two points between them, such as '{Example(expected)}'.");
+                $"'{Excerpt.Of(text.Value)}' is not a range: write the least and the greatest value with two points between them, such as '{Example(expected)}'.");
             return null;
         }
 
@@ -38,7 +38,7 @@ internal static class RangeReader
         problems.Add(
             ProblemCatalogue.OutOfOrder,
             text.At(0, text.Value.Length),
-            $"The range '{text.Value}' begins with {least} and ends with {most}, which is less; write '{most} .. {least}'.");
+            $"The range '{Excerpt.Of(text.Value)}' begins with {least} and ends with {most}, which is less; write '{most} .. {least}'.");
         return null;
     }
 

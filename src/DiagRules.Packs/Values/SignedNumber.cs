@@ -21,11 +21,11 @@ internal readonly partial record struct SignedNumber(int Length, double Value)
             return null;
         }
 
-        var number = NumberScanner.Scan(rest);
+        var number = NumberScanner.Scan(rest, sign: value[..signLength]);
         var length = signLength + number.Length;
         if (number.Fault is not null)
         {
-            Report(text, length, signLength == 0 ? number.Fault : number.Fault.Replace("'" + value[signLength..length], "'" + value[..length], StringComparison.Ordinal), problems);
+            Report(text, length, number.Fault, problems);
             return null;
         }
 
@@ -40,6 +40,7 @@ internal readonly partial record struct SignedNumber(int Length, double Value)
 
     private static string NoNumber(string value)
     {
+        value = Excerpt.Of(value);
         if (value.Length > 1 && value[0] is '+' or '\u2212' or '\u2013')
         {
             var spelling = (value[0] == '+' ? "" : "-") + value[1..].TrimStart();

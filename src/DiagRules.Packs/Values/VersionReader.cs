@@ -18,7 +18,7 @@ internal static class VersionReader
         var version = SemanticVersion.Parse(text.Value);
         if (version is null)
         {
-            Report(text, $"'{text.Value}' is not a version; write three numbers, such as '{Proposal(text.Value, "1.2.0")}'.", problems);
+            Report(text, $"'{Excerpt.Of(text.Value)}' is not a version; write three numbers, such as '{Proposal(text.Value, "1.2.0")}'.", problems);
         }
 
         return version;
@@ -30,7 +30,10 @@ internal static class VersionReader
         var range = VersionRange.Parse(text.Value);
         if (range is null)
         {
-            Report(text, $"'{text.Value}' is not a range of versions; write '1.2.3' for just that one, '1.2.x' for any 1.2, or '1.x' for any 1.", problems);
+            Report(text,
+                $"'{Excerpt.Of(text.Value)}' is not a range of versions; " +
+                "write '1.2.3' for just that one, '1.2.x' for any 1.2, or '1.x' for any 1.",
+                problems);
         }
 
         return range;
@@ -43,7 +46,7 @@ internal static class VersionReader
         if (at < 0)
         {
             var id = IdReader.IsWellFormed(text.Value) ? text.Value : "electro-hydraulic-unit";
-            Report(text, $"'{text.Value}' does not say which versions will do; write '{id}@1.x'.", problems);
+            Report(text, $"'{Excerpt.Of(text.Value)}' does not say which versions will do; write '{id}@1.x'.", problems);
             return null;
         }
 

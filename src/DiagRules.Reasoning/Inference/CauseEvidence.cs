@@ -7,19 +7,22 @@ namespace DiagRules.Reasoning.Inference;
 /// </remarks>
 public sealed class CauseEvidence
 {
+    private readonly CauseModel _model;
     private readonly double[] _survival;
 
     /// <summary>Evidence for models over the network of <paramref name="model"/>, with nothing known yet.</summary>
     public CauseEvidence(CauseModel model)
     {
         ArgumentNullException.ThrowIfNull(model);
+        _model = model;
         Observations = new Evidence(model.Network);
         _survival = new double[model.Network.Count];
         Array.Fill(_survival, 1);
     }
 
-    private CauseEvidence(Evidence observations, double[] survival)
+    private CauseEvidence(CauseModel model, Evidence observations, double[] survival)
     {
+        _model = model;
         Observations = observations;
         _survival = survival;
     }
@@ -43,10 +46,12 @@ public sealed class CauseEvidence
     public void Observe(int node, ReadOnlySpan<double> likelihoods) => Observations.Observe(node, likelihoods);
 
     /// <summary>Rules a cause out: it is known to be absent.</summary>
-    public void RuleOut(int cause) => Observations.Observe(cause, 0);
+    /// <exception cref="ArgumentException">The node is no cause of the model.</exception>
+    public void RuleOut(int cause) => Observations.Observe(RequireCause(cause), 0);
 
     /// <summary>Observes that a cause is present, by itself; another one may still be behind the complaint.</summary>
-    public void ObservePresent(int cause) => Observations.Observe(cause, 1);
+    /// <exception cref="ArgumentException">The node is no cause of the model.</exception>
+    public void ObservePresent(int cause) => Observations.Observe(RequireCause(cause), 1);
 
     /// <summary>Takes back what was observed of a node.</summary>
     public void Withdraw(int node) => Observations.Withdraw(node);
@@ -54,11 +59,11 @@ public sealed class CauseEvidence
     /// <summary>Records that a repair was tried and the complaint stayed.</summary>
     /// <param name="cause">A cause the repair cures. Call once for each.</param>
     /// <param name="cures">How surely the repair cures it, 0..1; 1 puts it out of the running, though it may still explain what was seen before.</param>
-    /// <exception cref="ArgumentException"><paramref name="cures"/> is not a probability.</exception>
+    /// <exception cref="ArgumentException">The node is no cause of the model, or <paramref name="cures"/> is not a probability.</exception>
     public void RepairFailed(int cause, double cures = 1)
     {
-        Distribution.RequireProbability(cures, $"how surely the repair cures '{Observations.Network.NameOf(cause)}'", nameof(cures));
-        _survival[cause] *= 1 - cures;
+        Distribution.RequireProbability(cures, "how surely the repair cures its cause", nameof(cures));
+        _survival[RequireCause(cause)] *= 1 - cures;
     }
 
     /// <summary>Forgets all repairs tried in vain.</summary>
@@ -72,7 +77,7 @@ public sealed class CauseEvidence
     }
 
     /// <summary>An independent copy.</summary>
-    public CauseEvidence Copy() => new(Observations.Copy(), [.. _survival]);
+    public CauseEvidence Copy() => new(_model, Observations.Copy(), [.. _survival]);
 
     /// <summary>Makes this the same as <paramref name="other"/>, which must be about the same network.</summary>
     /// <exception cref="ArgumentException"><paramref name="other"/> is about another network.</exception>
@@ -81,5 +86,11 @@ public sealed class CauseEvidence
         ArgumentNullException.ThrowIfNull(other);
         Observations.CopyFrom(other.Observations);
         other._survival.CopyTo(_survival, 0);
+    }
+
+    private int RequireCause(int cause)
+    {
+        _model.PositionOf(cause);
+        return cause;
     }
 }

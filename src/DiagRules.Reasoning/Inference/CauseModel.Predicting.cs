@@ -160,7 +160,8 @@ public sealed partial class CauseModel
         if (taken.Count == 0 || taken.Distinct().Count() < taken.Count)
         {
             throw new ArgumentException(
-                $"Found {nodes.Length} nodes to predict together within {mostOutcomes} outcomes; expected at least one, each once, and the first within the limit.", nameof(nodes));
+                $"Found {nodes.Length} nodes to predict together within {mostOutcomes} outcomes; expected at least one, each once, the first within the limit.",
+                nameof(nodes));
         }
 
         return [.. taken];

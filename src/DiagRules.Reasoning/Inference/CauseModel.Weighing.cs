@@ -103,23 +103,19 @@ public sealed partial class CauseModel
     /// <summary><c>log P(e | Z = 0)</c>, the sum over observations of <c>log sum over g of m_k(g) lambda_k(g)</c>.</summary>
     private double LogLikelihoodOfUnlisted(Evidence evidence)
     {
-        double log = 0, product = 1;
+        var likelihood = new LogProduct();
+        var logScale = 0.0;
         for (var node = 0; node < Network.Count; node++)
         {
             var state = evidence.StateOf(node);
-            log += state.LogScale;
+            logScale += state.LogScale;
             if (state.Kind != StateKind.None)
             {
-                product *= Expectation(MarginalOf(node), evidence.LikelihoodsOf(node));
-                if (product < 1e-100)
-                {
-                    log += Math.Log(product);
-                    product = 1;
-                }
+                likelihood.Multiply(Expectation(MarginalOf(node), evidence.LikelihoodsOf(node)));
             }
         }
 
-        return log + Math.Log(product);
+        return likelihood.Log + logScale;
     }
 
     private static double Expectation(ReadOnlySpan<double> distribution, ReadOnlySpan<double> values)

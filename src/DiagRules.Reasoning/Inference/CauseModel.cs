@@ -130,7 +130,9 @@ public sealed partial class CauseModel
     internal int PositionOf(int cause)
     {
         var position = _positions[Network.Checked(cause)];
-        return position >= 0 ? position : throw new ArgumentException($"'{Network.NameOf(cause)}' is no cause of this model; expected one of its {_causes.Length} causes.", nameof(cause));
+        return position >= 0 ? position : throw new ArgumentException(
+            $"'{Network.NameOf(cause)}' is no cause of this model; expected one of its {_causes.Length} causes.",
+            nameof(cause));
     }
 
     private static CauseModel FromShares(InferenceEngine engine, int[] causes, IReadOnlyDictionary<int, double> shares, double unlisted, double coexistence)
@@ -160,7 +162,8 @@ public sealed partial class CauseModel
             if (network.KindOf(cause) != NodeKind.Root || network.GradesOf(cause) != 2)
             {
                 throw new ArgumentException(
-                    $"'{network.NameOf(cause)}' is a {network.KindOf(cause)} node with {network.GradesOf(cause)} grades; expected a root with the grades absent and present.",
+                    $"'{network.NameOf(cause)}' has {network.GradesOf(cause)} grades and {network.ParentsOf(cause).Count} parents; "
+                        + "expected a cause: the grades absent and present, and no parents.",
                     nameof(numbers));
             }
         }

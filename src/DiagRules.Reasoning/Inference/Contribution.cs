@@ -21,7 +21,9 @@ public sealed class Contribution
 
     /// <summary>A contribution given as full distributions.</summary>
     /// <param name="parent">Node number of the parent.</param>
-    /// <param name="byParentGrade">One distribution over the child's grades per grade of the parent. The first must put everything on the child's first grade.</param>
+    /// <param name="byParentGrade">
+    /// One distribution over the child's grades per grade of the parent. The first must put everything on the child's first grade.
+    /// </param>
     /// <exception cref="ArgumentNullException">An argument or one of the distributions is null.</exception>
     public static Contribution Of(int parent, params IReadOnlyList<double>[] byParentGrade)
     {
@@ -47,7 +49,9 @@ public sealed class Contribution
         ArgumentNullException.ThrowIfNull(abnormal);
         if (abnormal.Length == 0)
         {
-            throw new ArgumentException($"The contribution of node {parent} has no distribution; expected one per grade of the parent from its second on.", nameof(abnormal));
+            throw new ArgumentException(
+                $"The contribution of node {parent} has no distribution; expected one per grade of the parent from its second on.",
+                nameof(abnormal));
         }
 
         var full = new double[abnormal.Length + 1][];

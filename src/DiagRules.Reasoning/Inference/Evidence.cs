@@ -61,20 +61,26 @@ public sealed class Evidence
         var grades = Network.GradesOf(node);
         if (likelihoods.Length != grades)
         {
-            throw new ArgumentException($"Found {likelihoods.Length} likelihoods for '{Network.NameOf(node)}'; expected {grades}, one per grade.", nameof(likelihoods));
+            throw new ArgumentException(
+                $"Found {likelihoods.Length} likelihoods for '{Network.NameOf(node)}'; expected {grades}, one per grade.",
+                nameof(likelihoods));
         }
 
         foreach (var likelihood in likelihoods)
         {
             if (!(likelihood >= 0 && double.IsFinite(likelihood)))
             {
-                throw new ArgumentException($"Found the likelihood {Distribution.Text(likelihood)} for '{Network.NameOf(node)}'; expected a finite number of 0 or more.", nameof(likelihoods));
+                throw new ArgumentException(
+                    $"Found the likelihood {Distribution.Text(likelihood)} for '{Network.NameOf(node)}'; expected a finite number of 0 or more.",
+                    nameof(likelihoods));
             }
         }
 
         if (!likelihoods.ContainsAnyExcept(0.0))
         {
-            throw new ArgumentException($"All likelihoods of '{Network.NameOf(node)}' are 0; expected one that is not, since something was seen.", nameof(likelihoods));
+            throw new ArgumentException(
+                $"All likelihoods of '{Network.NameOf(node)}' are 0; expected one that is not, since something was seen.",
+                nameof(likelihoods));
         }
 
         var values = _likelihoods.AsSpan(Network.Offsets[node], grades);

@@ -22,8 +22,9 @@ public sealed class InferenceBudgetException : Exception
     private static string Describe(InferenceEstimate estimate, long allowedCells)
     {
         ArgumentNullException.ThrowIfNull(estimate);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"These observations need {estimate.TableCells:G4} table cells (the widest table joins {estimate.WidestTable} nodes); '{nameof(InferenceLimits)}.{nameof(InferenceLimits.TableCells)}' allows {allowedCells}. Raise it, withdraw some of the observations that are not at their first grade, or give the network fewer parents per node.");
+        var need = string.Create(CultureInfo.InvariantCulture, $"{(estimate.IsLowerBound ? "more than " : "")}{estimate.TableCells:G4}");
+        return $"These observations need {need} table cells (the widest table joins {estimate.WidestTable} nodes); "
+            + $"'{nameof(InferenceLimits)}.{nameof(InferenceLimits.TableCells)}' allows {allowedCells}. "
+            + "Raise it, withdraw some of the observations that are not at their first grade, or give the network fewer parents per node.";
     }
 }

@@ -10,7 +10,7 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            return Enter(work, evidence, priors, PlanFor(work, evidence, priors, []));
+            return Ask(work, evidence, priors, []).Enter();
         }
         finally
         {
@@ -23,7 +23,7 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            return FindPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
+            return BestPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
         }
         finally
         {
@@ -50,16 +50,17 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            var plan = PlanFor(work, evidence, priors, planned, asking);
-            var log = Calibrate(work, evidence, priors, plan);
-            foreach (var node in read)
+            var question = Ask(work, evidence, priors, planned, asking);
+            var log = question.Calibrate();
+            if (double.IsNegativeInfinity(log))
             {
-                var posterior = values.Slice(Network.Offsets[node], Network.Nodes[node].Grades);
-                posterior.Clear();
-                if (!double.IsNegativeInfinity(log))
-                {
-                    Read(work, plan, evidence, priors, node, posterior);
-                }
+                Clear(read, values);
+                return log;
+            }
+
+            if (ReadVariables(question, read, values))
+            {
+                ReadCumulative(question, read, values);
             }
 
             return log;
@@ -70,16 +71,65 @@ public sealed partial class InferenceEngine
         }
     }
 
+    private Span<double> PosteriorOf(int node, Span<double> values) => values.Slice(Network.Offsets[node], Network.Nodes[node].Grades);
+
+    private void Clear(ReadOnlySpan<int> nodes, Span<double> values)
+    {
+        foreach (var node in nodes)
+        {
+            PosteriorOf(node, values).Clear();
+        }
+    }
+
+    /// <returns>Whether nodes remain that have no variable.</returns>
+    private bool ReadVariables(Question question, ReadOnlySpan<int> nodes, Span<double> values)
+    {
+        var remain = false;
+        foreach (var node in nodes)
+        {
+            if (question.IsCumulative(node))
+            {
+                remain = true;
+            }
+            else
+            {
+                question.Read(node, PosteriorOf(node, values));
+            }
+        }
+
+        return remain;
+    }
+
+    /// <summary>Posteriors of nodes that have no variable, by entering "at most g" for each grade.</summary>
+    private void ReadCumulative(Question question, ReadOnlySpan<int> nodes, Span<double> values)
+    {
+        question.KeepEvidence();
+        foreach (var node in nodes)
+        {
+            if (question.IsCumulative(node))
+            {
+                var posterior = PosteriorOf(node, values);
+                for (var grade = 0; grade < posterior.Length - 1; grade++)
+                {
+                    posterior[grade] = question.Vary(node, grade);
+                }
+
+                posterior[^1] = 1;
+                Question.ToDifferences(posterior, posterior.Length);
+            }
+        }
+    }
+
     private double Joint(Evidence evidence, int first, int second, double[] cells)
     {
         var work = Rent();
         try
         {
-            var plan = PlanFor(work, evidence, Network.Priors, [first, second]);
-            var log = Calibrate(work, evidence, Network.Priors, plan);
+            var question = Ask(work, evidence, Network.Priors, [first, second], Asking.Joint);
+            var log = question.Calibrate();
             if (!double.IsNegativeInfinity(log))
             {
-                FillJoint(work, plan, evidence, first, second, cells);
+                FillJoint(question, first, second, cells);
             }
 
             return log;
@@ -91,17 +141,17 @@ public sealed partial class InferenceEngine
     }
 
     /// <summary>P(first, second | e) = P(first | e) P(second | first, e), with one more pass per grade of the first.</summary>
-    private void FillJoint(Workspace work, Plan plan, Evidence evidence, int first, int second, double[] cells)
+    private void FillJoint(Question question, int first, int second, double[] cells)
     {
         var columns = Network.Nodes[second].Grades;
-        work.KeepLocals(plan);
+        question.KeepEvidence();
         for (var grade = 0; grade < Network.Nodes[first].Grades; grade++)
         {
-            var probability = Vary(work, plan, evidence, first, grade);
+            var probability = question.Vary(first, grade);
             var row = cells.AsSpan(grade * columns, columns);
             if (probability > 0)
             {
-                Read(work, plan, evidence, Network.Priors, second, row);
+                question.Read(second, row);
             }
 
             foreach (ref var cell in row)
@@ -116,13 +166,14 @@ public sealed partial class InferenceEngine
         var work = Rent();
         try
         {
-            var plan = PlanFor(work, evidence, Network.Priors, nodes, Asking.MostProbable);
-            var log = Enter(work, evidence, Network.Priors, plan);
-            var choice = Maximisation.TraceBack(plan, work);
+            var plan = Affordable(FindPlan(work, evidence, Network.Priors, nodes, Asking.MostProbable));
+            var question = new Question(Network, plan, work, evidence, Network.Priors);
+            var log = question.Enter();
+            var choices = Maximisation.TraceBack(plan, work);
             var grades = new Dictionary<int, int>();
             foreach (var node in nodes)
             {
-                grades[node] = plan.VariableOf[node] is >= 0 and var variable ? choice[variable] : work.FixedGrades[node];
+                grades[node] = question.ChoiceOf(node, choices);
             }
 
             return new MostProbableExplanation(grades, log - total, total);
@@ -130,76 +181,6 @@ public sealed partial class InferenceEngine
         finally
         {
             Return(work);
-        }
-    }
-
-    /// <summary>Loads the evidence and passes messages forward.</summary>
-    private double Enter(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, Plan plan)
-    {
-        work.Fit(plan);
-        var loading = new EvidenceLoading(Network, plan, work, evidence, priors);
-        if (!loading.Load(out var scale))
-        {
-            return double.NegativeInfinity;
-        }
-
-        for (var node = 0; node < Network.Count; node++)
-        {
-            scale += evidence.StateOf(node).LogScale;
-        }
-
-        work.BaseLog = Propagation.Forward(plan, work);
-        return work.BaseLog + scale;
-    }
-
-    /// <summary>Loads the evidence and passes messages forward and backward.</summary>
-    private double Calibrate(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, Plan plan)
-    {
-        var log = Enter(work, evidence, priors, plan);
-        if (!double.IsNegativeInfinity(log))
-        {
-            Propagation.Backward(plan, work);
-        }
-
-        return log;
-    }
-
-    /// <summary>Posterior of a node from calibrated tables. A root outside the plan is as its prior and its own likelihoods say.</summary>
-    private void Read(Workspace work, Plan plan, Evidence evidence, ReadOnlySpan<double> priors, int node, Span<double> posterior)
-    {
-        if (plan.VariableOf[node] is >= 0 and var variable)
-        {
-            var bucket = plan.Buckets[plan.BucketOf[variable]];
-            Propagation.Marginal(bucket, work.Cells.AsSpan(bucket.CellOffset, bucket.CellCount), posterior);
-        }
-        else if (Network.Nodes[node].Kind == NodeKind.Root)
-        {
-            ReadAlone(evidence, priors, node, posterior);
-        }
-        else
-        {
-            posterior.Clear();
-            posterior[evidence.StateOf(node).Grade] = 1;
-        }
-    }
-
-    private void ReadAlone(Evidence evidence, ReadOnlySpan<double> priors, int node, Span<double> posterior)
-    {
-        priors.Slice(Network.Offsets[node], posterior.Length).CopyTo(posterior);
-        if (evidence.StateOf(node).Kind == StateKind.None)
-        {
-            return;
-        }
-
-        var sum = 0.0;
-        for (var grade = 0; grade < posterior.Length; grade++)
-        {
-            sum += posterior[grade] *= evidence.LikelihoodsOf(node)[grade];
-        }
-
-        foreach (ref var probability in posterior)
-        {
-            probability /= sum;
         }
     }
 }

@@ -4,24 +4,44 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>From this many cells on it is worth a plan of its own to leave out roots that are known.</summary>
-    private const double DearCells = 16384;
+    /// <summary>Size up to which a workspace is worth keeping for the next question: 2 MiB of tables.</summary>
+    private const int MostIdleCells = 1 << 18;
 
     /// <summary>What becomes of the nodes asked for.</summary>
     private enum Asking
     {
-        /// <summary>Their posteriors are wanted.</summary>
+        /// <summary>Their posteriors are wanted, each by itself.</summary>
         Posterior,
 
-        /// <summary>The same, and all grades they might be observed at share one plan.</summary>
+        /// <summary>Their joint posterior is wanted.</summary>
+        Joint,
+
+        /// <summary>They are about to be observed, and one plan is to serve whatever grade each turns out to have.</summary>
         AnyOutcome,
 
         /// <summary>Their most probable grades are wanted.</summary>
         MostProbable,
     }
 
-    private Plan PlanFor(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
-        => Affordable(FindPlan(work, evidence, priors, nodes, asking));
+    private Question Ask(
+        Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking = Asking.Posterior)
+        => new(Network, Affordable(BestPlan(work, evidence, priors, nodes, asking)), work, evidence, priors);
+
+    /// <summary>
+    /// The plan for a question, or a rival for a dear one. Unobserved children join their parents in one table each; asking them grade by grade, as
+    /// "at most g", needs none.
+    /// </summary>
+    private Plan BestPlan(Workspace work, Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Asking asking)
+    {
+        var plan = FindPlan(work, evidence, priors, nodes, asking);
+        if (plan.Estimate.TableCells <= Limits.DearCells || asking != Asking.Posterior || nodes.Length < 2)
+        {
+            return plan;
+        }
+
+        var rival = FindPlan(work, evidence, priors, AnchorsOf(evidence, nodes), asking);
+        return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
+    }
 
     private Plan Affordable(Plan plan) => plan.IsAffordable ? plan : throw new InferenceBudgetException(plan.Estimate, Limits.TableCells);
 
@@ -32,7 +52,7 @@ public sealed partial class InferenceEngine
     {
         Describe(work.Request, evidence, nodes, asking);
         var plan = CachedOrBuilt(work.Request);
-        if (plan.Estimate.TableCells > DearCells && FixKnownRoots(work.Request, evidence, priors))
+        if (plan.Estimate.TableCells > Limits.DearCells && FixKnownRoots(work.Request, evidence, priors))
         {
             var rival = CachedOrBuilt(work.Request);
             return rival.Estimate.TableCells < plan.Estimate.TableCells ? rival : plan;
@@ -100,7 +120,14 @@ public sealed partial class InferenceEngine
 
     private Workspace Rent() => _idle.TryTake(out var work) ? work : new Workspace(Network);
 
-    private void Return(Workspace work) => _idle.Add(work);
+    /// <summary>A workspace that had to grow far beyond the usual is left to the garbage collector.</summary>
+    private void Return(Workspace work)
+    {
+        if (work.Cells.Length <= MostIdleCells)
+        {
+            _idle.Add(work);
+        }
+    }
 
     private void Require(Evidence evidence)
     {

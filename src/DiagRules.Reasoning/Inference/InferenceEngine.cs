@@ -54,6 +54,9 @@ public sealed partial class InferenceEngine
     }
 
     /// <summary>Posteriors of all nodes in one forward and one backward pass.</summary>
+    /// <remarks>
+    /// Where tables over all nodes would be large, nodes nothing was seen of or below are asked grade by grade instead, with a pass for each grade.
+    /// </remarks>
     /// <exception cref="InferenceBudgetException">The tables would be larger than the limits allow.</exception>
     public Posteriors Infer(Evidence evidence) => Infer(evidence, [.. Enumerable.Range(0, Network.Count)]);
 

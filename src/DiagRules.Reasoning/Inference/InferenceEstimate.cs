@@ -1,7 +1,9 @@
 namespace DiagRules.Reasoning.Inference;
 
 /// <summary>What a question would cost.</summary>
-/// <param name="TableCells">Cells of all tables together; compare with <see cref="InferenceLimits.TableCells"/>. May be astronomically large.</param>
-/// <param name="Operations">Multiplications and additions of one forward and one backward pass, roughly.</param>
+/// <param name="TableCells">
+/// Cells of all tables together; compare with <see cref="InferenceLimits.TableCells"/>. One forward and one backward pass visit each about six times.
+/// </param>
 /// <param name="WidestTable">Number of nodes that the widest table joins.</param>
-public sealed record InferenceEstimate(double TableCells, double Operations, int WidestTable);
+/// <param name="IsLowerBound">Whether the search for a plan was given up as hopeless, so that the true numbers are larger still.</param>
+public sealed record InferenceEstimate(double TableCells, int WidestTable, bool IsLowerBound);

@@ -38,7 +38,9 @@ public sealed class Network
 
     internal NodeModel[] Nodes { get; }
 
-    /// <summary>Where the grades of each node begin in an array that holds the grades of all nodes one after the other; one entry more than there are nodes.</summary>
+    /// <summary>
+    /// Where the grades of each node begin in an array that holds the grades of all nodes one after the other; one entry more than there are nodes.
+    /// </summary>
     internal int[] Offsets { get; }
 
     /// <summary>Priors of the roots in that layout; zero elsewhere.</summary>

@@ -9,6 +9,9 @@ namespace DiagRules.Reasoning.Inference;
 /// </remarks>
 public sealed class NetworkBuilder
 {
+    /// <summary>Keeps the table over a node and two parents below a few hundred thousand cells.</summary>
+    private const int MostGrades = 64;
+
     private readonly List<string> _names = [];
     private readonly List<NodeModel> _nodes = [];
 
@@ -19,7 +22,7 @@ public sealed class NetworkBuilder
     /// <param name="name">What messages call it.</param>
     /// <param name="prior">Probability of each grade.</param>
     /// <returns>The node's number.</returns>
-    /// <exception cref="ArgumentException"><paramref name="prior"/> has fewer than two grades or is no distribution.</exception>
+    /// <exception cref="ArgumentException"><paramref name="prior"/> has fewer than 2 or more than 64 grades, or is no distribution.</exception>
     public int AddRoot(string name, IReadOnlyList<double> prior)
     {
         ArgumentNullException.ThrowIfNull(prior);
@@ -39,7 +42,7 @@ public sealed class NetworkBuilder
 
     /// <summary>Adds a child that takes the latest grade produced by any contribution or by the background.</summary>
     /// <param name="name">What messages call it.</param>
-    /// <param name="grades">Number of grades, 2 or more.</param>
+    /// <param name="grades">Number of grades, 2 to 64.</param>
     /// <param name="background">How probable each grade is when no parent contributes anything (the leak).</param>
     /// <param name="contributions">One per parent; their order does not matter. None is allowed.</param>
     /// <returns>The node's number.</returns>
@@ -54,12 +57,13 @@ public sealed class NetworkBuilder
         var leak = DistributionOver(grades, background, $"The background of '{name}'", nameof(background));
         var sorted = contributions.OrderBy(c => c.Parent).ToArray();
         RequireParents(name, [.. sorted.Select(c => c.Parent)], nameof(contributions));
-        return Add(name, NodeModel.Graded(leak, ParentsWithGrades(sorted.Select(c => c.Parent)), [.. sorted.Select(c => Masses(name, grades, c))]));
+        var masses = Array.ConvertAll(sorted, c => Masses(name, grades, c, nameof(contributions)));
+        return Add(name, NodeModel.Graded(leak, ParentsWithGrades(sorted.Select(c => c.Parent)), masses));
     }
 
     /// <summary>Adds a child with a full table.</summary>
     /// <param name="name">What messages call it.</param>
-    /// <param name="grades">Number of grades, 2 or more.</param>
+    /// <param name="grades">Number of grades, 2 to 64.</param>
     /// <param name="parents">Node numbers of the parents, each once.</param>
     /// <param name="probabilities">
     /// Row after row, one row of <paramref name="grades"/> numbers for each combination of the parents' grades, the last parent's grade changing fastest.
@@ -98,9 +102,9 @@ public sealed class NetworkBuilder
 
     private static void RequireGrades(string name, int grades, string parameter)
     {
-        if (grades < 2)
+        if (grades is < 2 or > MostGrades)
         {
-            throw new ArgumentException($"'{name}' has {grades} grades; expected 2 or more.", parameter);
+            throw new ArgumentException($"'{name}' has {grades} grades; expected 2 to {MostGrades}.", parameter);
         }
     }
 
@@ -111,7 +115,9 @@ public sealed class NetworkBuilder
         {
             if (parent < 0 || parent >= _nodes.Count)
             {
-                throw new ArgumentException($"'{name}' names the parent {parent}, and only the nodes 0 to {_nodes.Count - 1} are there yet; add parents before children.", parameter);
+                throw new ArgumentException(
+                    $"'{name}' names the parent {parent}, and {_nodes.Count} nodes are there yet; add parents before children.",
+                    parameter);
             }
 
             if (!seen.Add(parent))
@@ -132,26 +138,30 @@ public sealed class NetworkBuilder
     }
 
     /// <summary>The contribution as one array, a row of the child's grades per grade of the parent.</summary>
-    private double[] Masses(string name, int grades, Contribution contribution)
+    private double[] Masses(string name, int grades, Contribution contribution, string parameter)
     {
         var parent = _names[contribution.Parent];
         var rows = contribution.ByParentGrade;
         var expected = _nodes[contribution.Parent].Grades;
         if (rows.Length != expected)
         {
-            throw new ArgumentException($"The contribution of '{parent}' to '{name}' has {rows.Length} distributions; expected {expected}, one per grade of the parent.", nameof(contribution));
+            throw new ArgumentException(
+                $"The contribution of '{parent}' to '{name}' has {rows.Length} distributions; expected {expected}, one per grade of the parent.",
+                parameter);
         }
 
         var masses = new double[expected * grades];
         for (var grade = 0; grade < expected; grade++)
         {
             var subject = $"The contribution of '{parent}' grade {grade} to '{name}'";
-            DistributionOver(grades, rows[grade], subject, nameof(contribution)).CopyTo(masses, grade * grades);
+            DistributionOver(grades, rows[grade], subject, parameter).CopyTo(masses, grade * grades);
         }
 
         if (masses[0] != 1)
         {
-            throw new ArgumentException($"The first grade of '{parent}' contributes something to '{name}'; expected all of it on the child's first grade.", nameof(contribution));
+            throw new ArgumentException(
+                $"The first grade of '{parent}' contributes something to '{name}'; expected all of it on the child's first grade.",
+                parameter);
         }
 
         return masses;

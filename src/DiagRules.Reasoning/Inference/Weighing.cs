@@ -45,7 +45,9 @@ public sealed class Weighing
     /// probabilities, present).
     /// </summary>
     /// <param name="cause">Node number of cause <c>i</c>.</param>
-    /// <returns>In the order of <see cref="CauseModel.Causes"/>; 1 for the cause itself, all 0 if the cause is impossible. Asks a new question each time.</returns>
+    /// <returns>
+    /// In the order of <see cref="CauseModel.Causes"/>; 1 for the cause itself, all 0 if the cause is impossible. Asks a new question each time.
+    /// </returns>
     /// <exception cref="ArgumentException">The node is no cause of the model.</exception>
     public IReadOnlyList<double> AlsoPresent(int cause) => _model.AlsoPresent(_evidence.Unpack(_model.Network), cause);
 }

@@ -12,16 +12,3 @@ internal readonly record struct Weights(double[] Numbers, double Total, double L
     /// <summary>Natural logarithm of the probability of the evidence.</summary>
     public double LogTotal => LogScale + Math.Log(Total);
 }
-
-/// <summary>Evidence that can be, with what had to be left out to make it so.</summary>
-internal sealed class SettledEvidence(Evidence observations, int[] leftOut, bool hasRepairs, bool areRepairsLeftOut)
-{
-    public Evidence Observations { get; } = observations;
-
-    public int[] LeftOut { get; } = leftOut;
-
-    /// <summary>Whether failed repairs weigh.</summary>
-    public bool HasRepairs { get; } = hasRepairs;
-
-    public bool AreRepairsLeftOut { get; } = areRepairsLeftOut;
-}

@@ -105,29 +105,41 @@ internal sealed class SituationFaults
 
         for (var cause = 0; cause < causes; cause++)
         {
-            Column(check, $"cause {cause}", plan.Outcomes.Select(o => o.Likelihoods[cause]));
+            var sum = 0.0;
+            foreach (var outcome in plan.Outcomes)
+            {
+                sum += Likelihood(check, outcome.Likelihoods[cause], cause);
+            }
+
+            AddUp(check, sum, cause);
         }
 
         if (_situation.Unlisted > 0)
         {
-            Column(check, "something not listed", plan.Outcomes.Select(o => o.Unlisted));
+            AddUp(check, plan.Outcomes.Sum(o => Likelihood(check, o.Unlisted, causes)), causes);
         }
     }
 
-    private void Column(int check, string hypothesis, IEnumerable<double> likelihoods)
+    private double Likelihood(int check, double likelihood, int hypothesis)
     {
-        var sum = 0.0;
-        foreach (var likelihood in likelihoods)
+        // The text is made only when it is needed: this is the longest loop of the validation.
+        if (!(likelihood is >= 0 and <= 1))
         {
-            Probability($"an answer of check {check} under {hypothesis}", likelihood);
-            sum += likelihood;
+            Probability($"an answer of check {check} under {Hypothesis(hypothesis)}", likelihood);
         }
 
+        return likelihood;
+    }
+
+    private void AddUp(int check, double sum, int hypothesis)
+    {
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
-            _faults.Add($"The answers of check {check} add up to {Text(sum)} under {hypothesis}; they must add up to 1.");
+            _faults.Add($"The answers of check {check} add up to {Text(sum)} under {Hypothesis(hypothesis)}; they must add up to 1.");
         }
     }
+
+    private string Hypothesis(int index) => index < _situation.Probabilities.Count ? $"cause {index}" : "something not listed";
 
     private void Repairs()
     {
@@ -180,7 +192,11 @@ internal sealed class SituationFaults
 
     private void Openable(string subject, IReadOnlyList<int> needs, AccessOpening openings)
     {
-        if (!openings.CanBeOpenTogether(needs))
+        if (openings.IsTooTangled(needs))
+        {
+            _faults.Add($"{subject} needs more than {AccessOpening.MostTangled} accesses, directly or through others, and some of them exclude each other; fewer can be sorted out.");
+        }
+        else if (!openings.CanBeOpenTogether(needs))
         {
             _faults.Add($"{subject} needs accesses {string.Join(", ", needs)} open together, but they, or what they need, exclude each other.");
         }
@@ -196,7 +212,8 @@ internal sealed class SituationFaults
 
     private void Probability(string subject, double probability)
     {
-        if (!(probability is >= 0 and <= 1))
+        // Sums of exact inference may come out a few units of the last place above 1.
+        if (!(probability is >= 0 and <= 1 + SumTolerance))
         {
             _faults.Add($"The probability of {subject} is {Text(probability)}; it must lie within 0..1.");
         }

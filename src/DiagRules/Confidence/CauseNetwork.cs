@@ -21,8 +21,10 @@ internal sealed class CauseNetwork
         _chassis = chassis;
         _toNetwork = new int[pack.Nodes.Length];
         Array.Fill(_toNetwork, -1);
-        Causes = [.. pack.Causes.Where(cause => cause.IsOn(chassis))];
-        var network = Build();
+        var parents = ParentsByChild();
+        var order = NodeOrder.Of([.. pack.Nodes.Where(node => node.IsOn(chassis))], ParentNodes(parents));
+        Causes = [.. order.OfType<Cause>()];
+        var network = Build(order, parents);
         HasShares = Causes.All(cause => cause.Probability is null);
         Model = HasShares
             ? CauseModel.FromShares(network, OwnShares(), Unlisted(OwnShares()), pack.Coexistence)
@@ -61,18 +63,20 @@ internal sealed class CauseNetwork
     private double Unlisted(Dictionary<int, double> shares) =>
         _pack.Unlisted ?? shares.Values.Sum() * Pack.DefaultUnlistedFraction / (1 - Pack.DefaultUnlistedFraction);
 
-    private Network Build()
+    private Network Build(IReadOnlyList<Graded> order, ILookup<int, (Graded Parent, ShownGrades Shown)> parents)
     {
         var builder = new NetworkBuilder();
-        foreach (var cause in Causes)
+        foreach (var node in order)
         {
-            _toNetwork[cause.Node] = builder.AddRoot(cause.Id, [0.5, 0.5]);
-        }
-
-        var parents = ParentsByChild();
-        foreach (var consequence in _pack.Nodes.OfType<Consequence>().Where(node => node.IsOn(_chassis)))
-        {
-            Add(builder, consequence, parents);
+            if (node is Consequence consequence)
+            {
+                Add(builder, consequence, parents);
+            }
+            else
+            {
+                // The model lays its own priors over this one.
+                _toNetwork[node.Node] = builder.AddRoot(node.Id, [0.5, 0.5]);
+            }
         }
 
         return builder.Build();
@@ -84,19 +88,9 @@ internal sealed class CauseNetwork
             .Where(pair => _pack.Nodes[pair.shown.Child].IsOn(_chassis))
             .ToLookup(pair => pair.shown.Child, pair => (pair.parent, pair.shown));
 
-    /// <summary>Adds a child after its parents. What nothing shows stays out: it is known to rules, but says nothing about causes.</summary>
+    /// <summary>Adds a child, whose parents are there already. What nothing shows stays out: it is known to rules, but says nothing about causes.</summary>
     private void Add(NetworkBuilder builder, Consequence child, ILookup<int, (Graded Parent, ShownGrades Shown)> parents)
     {
-        if (_toNetwork[child.Node] >= 0)
-        {
-            return;
-        }
-
-        foreach (var parent in ParentNodes(child, parents).OfType<Consequence>())
-        {
-            Add(builder, parent, parents);
-        }
-
         if (child.Table is { } table)
         {
             var nodes = table.Parents.Select(NodeOf).ToArray();
@@ -110,6 +104,7 @@ internal sealed class CauseNetwork
 
         Contribution[] contributions = [.. parents[child.Node]
             .Where(pair => NodeOf(pair.Parent.Node) >= 0)
+            .OrderBy(pair => NodeOf(pair.Parent.Node))
             .Select(pair => Contribution.Of(NodeOf(pair.Parent.Node), [.. pair.Shown.ByGrade.Select(row => (IReadOnlyList<double>)row)]))];
         if (contributions.Length > 0)
         {
@@ -117,8 +112,12 @@ internal sealed class CauseNetwork
         }
     }
 
-    private IEnumerable<Graded> ParentNodes(Consequence child, ILookup<int, (Graded Parent, ShownGrades Shown)> parents) =>
-        child.Table is { } table ? table.Parents.Select(node => _pack.Nodes[node]) : parents[child.Node].Select(pair => pair.Parent);
+    private Dictionary<int, IReadOnlyList<Graded>> ParentNodes(ILookup<int, (Graded Parent, ShownGrades Shown)> parents) =>
+        _pack.Nodes.OfType<Consequence>().ToDictionary(
+            child => child.Node,
+            child => (IReadOnlyList<Graded>)(child.Table is { } table
+                ? [.. table.Parents.Select(node => _pack.Nodes[node])]
+                : [.. parents[child.Node].Select(pair => pair.Parent)]));
 
     private static double[] Background(Consequence child)
     {

@@ -67,10 +67,10 @@ internal sealed class CheckForecasts
             var likelihoods = new double[_moment.Network.Causes.Length];
             for (var position = 0; position < likelihoods.Length; position++)
             {
-                likelihoods[position] = prediction.At(position)[grade];
+                likelihoods[position] = Probability(prediction.At(position)[grade]);
             }
 
-            yield return new([(node, grade)], new PlanOutcome { Likelihoods = likelihoods, Unlisted = prediction.GivenUnlisted[grade] });
+            yield return new([(node, grade)], new PlanOutcome { Likelihoods = likelihoods, Unlisted = Probability(prediction.GivenUnlisted[grade]) });
         }
     }
 
@@ -83,11 +83,14 @@ internal sealed class CheckForecasts
             var likelihoods = new double[_moment.Network.Causes.Length];
             for (var position = 0; position < likelihoods.Length; position++)
             {
-                likelihoods[position] = joint.At(position, outcome);
+                likelihoods[position] = Probability(joint.At(position, outcome));
             }
 
             var grades = Enumerable.Range(0, joint.Nodes.Count).Select(i => (byTelling[i], joint.GradeOf(outcome, i)));
-            yield return new([.. grades], new PlanOutcome { Likelihoods = likelihoods, Unlisted = joint.GivenUnlisted(outcome) });
+            yield return new([.. grades], new PlanOutcome { Likelihoods = likelihoods, Unlisted = Probability(joint.GivenUnlisted(outcome)) });
         }
     }
+
+    // A quotient of two sums may overshoot by a rounding.
+    private static double Probability(double quotient) => Math.Clamp(quotient, 0, 1);
 }

@@ -19,8 +19,12 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
     public ImmutableArray<NextStep> Write(Plan plan)
     {
         var most = moment.Options.Steps <= 0 ? int.MaxValue : moment.Options.Steps;
-        return [.. plan.Steps.Where(step => !step.IsIdle).Take(most).Select(Write)];
+        return [.. plan.Steps.Where((step, place) => place == 0 || !step.IsIdle).Select(Write).Where(IsWorthwhile).Take(most)];
     }
+
+    /// <summary>A check that moves nobody and that no repair waits for only costs time, however little.</summary>
+    private bool IsWorthwhile(NextStep step, int place) =>
+        place == 0 || step.Kind != StepKind.Check || !step.TellsApart.IsEmpty || builder.Repairs.Any(repair => repair.After.Contains(step.Id));
 
     private NextStep Write(Reasoning.Planning.NextStep step) => step.Kind switch
     {

@@ -23,8 +23,8 @@ public sealed class DiagnosisTextTests
           - Volts across the battery at rest: 25.1 +/- 0.083 V
 
         What does not agree
-          - Oil in the tank: low (as seen) against between marks (by the rule
-            level-is-fine). Left out until it is settled.
+          - Oil in the tank: low (as seen) against between marks (by level-is-fine).
+            Left out until it is settled.
 
         What it can be
            62 %  likely           Motor brushes worn
@@ -67,11 +67,14 @@ public sealed class DiagnosisTextTests
              45 %  runs: then 97 % Motor brushes worn
 
         Or else
-          2. Renew the brushes: 51 minutes, with material worth 69 minutes, for a
-             workshop. Nothing cheaper is likely to change the answer.
+          2. Renew the brushes (51 minutes, counted as 69 minutes with its material, for
+             a workshop). Nothing cheaper is likely to change the answer.
 
         Notes
           - The plan looked two steps ahead.
+
+        The maker's instructions, local codes and licensed practice come first; a
+        caution that is not shown here may still apply.
 
         """, StringCompareShould.IgnoreLineEndings);
 
@@ -79,8 +82,8 @@ public sealed class DiagnosisTextTests
     public void ARepairThatLeads_ShowsPartsFastenersAndProof() => Print(JackSample.Diagnosis with { Next = [JackSample.RenewBrushes] }, null).ShouldContain("""
         What to do next
           Renew the brushes
-          Price        51 minutes, with material worth 69 minutes, for a workshop; about
-                       89 minutes in all until the complaint is gone
+          Price        51 minutes, counted as 69 minutes with its material, for a
+                       workshop; about 89 minutes in all until the complaint is gone
           Why          Nothing cheaper is likely to change the answer.
           Mind         DANGER W019 crushed under frame (in full above)
           First        Cover of the power unit off (6 minutes; bit 30)

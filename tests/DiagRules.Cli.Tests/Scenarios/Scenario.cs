@@ -28,7 +28,11 @@ internal sealed class Scenario
         var typed = new List<string>();
         foreach (var line in text.ReplaceLineEndings("\n").Split('\n'))
         {
-            if (line.StartsWith(Command, StringComparison.Ordinal))
+            if (steps is [.., { IsOpen: true } open])
+            {
+                steps[^1] = open with { CommandLine = open.CommandLine + "\n" + line };
+            }
+            else if (line.StartsWith(Command, StringComparison.Ordinal))
             {
                 typed = [];
                 steps.Add(new Step(line[Command.Length..], typed));
@@ -57,7 +61,7 @@ internal sealed class Scenario
             using var output = new StringWriter { NewLine = "\n" };
             using var error = new StringWriter { NewLine = "\n" };
 
-            var code = Tool.Run(SplitWords(step.CommandLine), new Terminal(input, output, error) { EchoesInput = true });
+            var code = Tool.Run(SplitWords(step.CommandLine.Replace("\\\n", " ", StringComparison.Ordinal)), new Terminal(input, output, error) { EchoesInput = true });
 
             transcript.Append(Command).Append(step.CommandLine).Append('\n');
             Append(transcript, "", output.ToString());
@@ -110,5 +114,9 @@ internal sealed class Scenario
     /// <summary>One command.</summary>
     /// <param name="CommandLine">As somebody would type it, the tool's name first.</param>
     /// <param name="Typed">What is typed while it runs.</param>
-    internal sealed record Step(string CommandLine, IReadOnlyList<string> Typed);
+    internal sealed record Step(string CommandLine, IReadOnlyList<string> Typed)
+    {
+        /// <summary>Whether it goes on in the next line, as a backslash at the end says.</summary>
+        public bool IsOpen => CommandLine.EndsWith('\\');
+    }
 }

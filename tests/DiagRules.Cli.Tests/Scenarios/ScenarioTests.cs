@@ -8,9 +8,15 @@ namespace DiagRules.Cli.Tests.Scenarios;
 /// Every <c>*.scenario</c> beside this file, run in a folder of its own that holds the test packs. With <c>DIAGRULES_WRITE_SCENARIOS=1</c>
 /// the files are written anew instead; read the difference before you commit it.
 /// </summary>
-[TestClass(DisableParallelization = true)]
+[Collection(CurrentFolder)]
 public sealed class ScenarioTests : IDisposable
 {
+    /// <summary>Tests that change the process's current folder, and so must take turns.</summary>
+    public const string CurrentFolder = "current folder";
+
+    /// <summary>Set to 1, it makes the tests write what they should compare with.</summary>
+    public const string WriteAnew = "DIAGRULES_WRITE_SCENARIOS";
+
     private readonly string _before = Directory.GetCurrentDirectory();
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("diagrules-scenario-");
 
@@ -28,12 +34,12 @@ public sealed class ScenarioTests : IDisposable
 
         var actual = Scenario.Parse(expected).Play();
 
-        if (Environment.GetEnvironmentVariable("DIAGRULES_WRITE_SCENARIOS") == "1")
+        if (Environment.GetEnvironmentVariable(WriteAnew) == "1")
         {
             File.WriteAllText(file, actual);
         }
 
-        actual.ShouldBe(expected.TrimEnd() + "\n");
+        actual.ShouldBe(expected.TrimEnd() + "\n", $"if the new text is right, run the tests once with {WriteAnew}=1");
     }
 
     public void Dispose()

@@ -39,6 +39,16 @@ public sealed class DimensionTests
         });
 
     [Fact]
+    public void Product_OfTooMany_NeverComesRoundToSomethingPlausible()
+    {
+        var farad = UnitTable.Get("F").Dimension;
+
+        var product = Enumerable.Repeat(farad, 64).Aggregate(Dimension.None, (left, right) => left * right);
+
+        product.ShouldBe(new Dimension(Length: -128, Mass: -64, Time: 127, Current: 127));
+    }
+
+    [Fact]
     public void Product_ThenQuotient_IsWhereItBegan() =>
         Gen.Select(Any, Any).Sample((left, right) => left * right / right == left && left * right == right * left && left / left == Dimension.None);
 }

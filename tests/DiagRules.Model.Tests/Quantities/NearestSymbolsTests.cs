@@ -60,6 +60,10 @@ public sealed class NearestSymbolsTests
     public void NothingNear_IsEmpty(string written) => UnitTable.NearestSymbols(written).ShouldBeEmpty();
 
     [Fact]
+    public void ManyUnknownParts_GuessesStayFew() =>
+        UnitTable.NearestSymbols(string.Join('.', Enumerable.Repeat("mm3m", 12)), 1000).Count.ShouldBeInRange(1, 64);
+
+    [Fact]
     public void KnownSymbol_IsNotItsOwnNeighbour() => UnitTable.NearestSymbols("mohm").ShouldNotContain("mohm");
 
     [Fact]

@@ -142,6 +142,15 @@ public sealed class UnitTableTests
     public void Symbols_CaseCounts(string symbol, double factor) => UnitTable.Get(symbol).ToSi(1).ShouldBe(factor);
 
     [Fact]
+    public void Units_OfOneSymbol_AreEqual()
+    {
+        UnitTable.Get("mL/min").ShouldBe(UnitTable.Get("mL/min"));
+        UnitTable.Get("mL/min").GetHashCode().ShouldBe(UnitTable.Get("mL/min").GetHashCode());
+        UnitTable.Get("mL").ShouldNotBe(UnitTable.Get("cm3"));
+        UnitTable.Get("V").Equals(null).ShouldBeFalse();
+    }
+
+    [Fact]
     public void Temperatures_PointsAreNoDifferences()
     {
         UnitTable.Get("degC").IsPoint.ShouldBeTrue();

@@ -6,8 +6,8 @@ public sealed class CallProblemTests
     private const string Signature = "locked-rotor-current(supply: V, resistance: ohm)";
 
     [Theory]
-    [InlineData("[|locked-rotor-curent|](fuse-feed, 2 ohm) > 1 A", "There is no calculation 'locked-rotor-curent'. Did you mean 'locked-rotor-current'?")]
-    [InlineData("[|power|](fuse-feed) > 1 W", "There is no calculation 'power'. The pack has those of 'electrohydraulics', and 'min', 'max', 'abs' and 'mean'.")]
+    [InlineData("[|locked-rotor-curent|](fuse-feed, 2 ohm) > 1 A", "No calculation 'locked-rotor-curent'. Did you mean 'locked-rotor-current'?")]
+    [InlineData("[|power|](fuse-feed) > 1 W", "No calculation 'power'. The pack has those of 'electrohydraulics', and 'min', 'max', 'abs' and 'mean'.")]
     [InlineData("[|fuse-feed|] (3 V) > 1 W", "'fuse-feed' is a reading, not a calculation; write '*' where a product is meant.")]
     [InlineData("[|locked-rotor-current|](fuse-feed) > 1 A", "'locked-rotor-current' is not given its 'resistance' (resistance of the winding): " + Signature + ".")]
     [InlineData("locked-rotor-current(fuse-feed, 2 ohm, [|3 V|]) > 1 A", "'3 V' is one argument too many: " + Signature + ".")]
@@ -38,7 +38,7 @@ public sealed class CallProblemTests
         Parsed.ShouldFail(
             "[|fuse-melts|](fuse-feed) > 1 s",
             "DR3009",
-            "There is no calculation 'fuse-melts'. Built in are 'min', 'max', 'abs' and 'mean'; others come from a library named under 'calculations' in 'pack.yaml'.",
+            "No calculation 'fuse-melts'. Built in are 'min', 'max', 'abs' and 'mean'; others come from a library named under 'calculations' in 'pack.yaml'.",
             machine);
     }
 }

@@ -41,7 +41,7 @@ public sealed class ConditionPropertyTests
                     (problem.Place.Column + problem.Place.Length).ShouldBeLessThanOrEqualTo(11 + text.Length);
                 }
             },
-            iter: 20_000,
+            iter: 10_000,
             threads: 1);
     }
 

@@ -75,6 +75,7 @@ public sealed class GrammarTests
     [InlineData("flow > 30 mL / 1 min", "(> flow (/ 3E-05mL 60min))")]
     [InlineData("12 N.m > 3 N.m", "(> 12N.m 3N.m)")]
     [InlineData("fuse-feed > 12 V/strokes", "(> fuse-feed (/ 12V strokes))")]
+    [InlineData("fuse-feed > 12 V/jack-2 * 1 m", "(> fuse-feed (* (/ 12V jack-2) 1m))")]
     [InlineData("charge > 3 and known flow", "(and (> charge 3) (known flow))")]
     public void A_unit_is_the_longest_run_of_symbols_joined_without_spaces(string text, string shape) => Parsed.ShapeOf(text).ShouldBe(shape);
 

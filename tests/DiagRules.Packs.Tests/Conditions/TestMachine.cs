@@ -36,6 +36,7 @@ internal sealed class TestMachine : ISymbols
         Measured("strokes", "number");
         Measured("charge", "%");
         Measured("flow", "mL/min");
+        Measured("jack-2", "m");
         Derived("fuse-drop", "V", new ArithmeticTerm('-', Term(feed), Term(load), TermType.Of(feed.Unit), default));
         Limit("fuse-rating", 50, "A");
         Limit("relief-pressure", 180, "bar");

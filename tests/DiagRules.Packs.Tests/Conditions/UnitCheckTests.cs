@@ -17,7 +17,7 @@ public sealed class UnitCheckTests
     [InlineData("11 V < fuse-feed < [|20 A|]", "DR3102", "'fuse-feed' is a voltage (V) and '20 A' is a current (A); compare it with a voltage.")]
     [InlineData("fuse-feed > [|12|]", "DR3103", "'12' is a number without a unit and 'fuse-feed' is a voltage (V); write the unit, such as '12 V'.")]
     [InlineData("[|0.5|] + fuse-feed > 1 V", "DR3103", "'0.5' is a number without a unit and 'fuse-feed' is a voltage (V); write the unit, such as '0.5 V'.")]
-    [InlineData("fuse-feed > [|strokes|]", "DR3103", "'strokes' is a number without a unit and 'fuse-feed' is a voltage (V); a quantity such as '5 V' is expected.")]
+    [InlineData("fuse-feed > [|strokes|]", "DR3103", "'strokes' is a bare number and 'fuse-feed' is a voltage (V); a quantity such as '5 V' is expected.")]
     [InlineData("fuse-feed > [|0|]", "DR3103", "'0' is a number without a unit and 'fuse-feed' is a voltage (V); write the unit, such as '0 V'.")]
     public void What_does_not_fit_shows_both_sides_with_unit_and_kind(string marked, string code, string message) => Parsed.ShouldFail(marked, code, message);
 

@@ -1,3 +1,4 @@
+using CsCheck;
 using DiagRules.Packs.Text;
 
 namespace DiagRules.Packs.Tests.Text;
@@ -51,9 +52,42 @@ public sealed class SpellingTests
     public void Beyond_the_cut_off_the_distance_is_only_said_to_be_beyond() =>
         Spelling.Distance("kitten", "sitting", 2).ShouldBeGreaterThan(2);
 
+    [Fact]
+    public void The_short_cuts_change_no_distance() => Gen.Select(Gen.Char['a', 'd'].Array[0, 9], Gen.Char['a', 'd'].Array[0, 9], Gen.Int[0, 9]).Sample(
+        (left, right, cutoff) =>
+        {
+            var whole = WholeTable(left, right);
+            var distance = Spelling.Distance(left, right, cutoff);
+
+            (whole <= cutoff ? distance == whole : distance > cutoff).ShouldBeTrue($"{new string(left)} {new string(right)} {cutoff}: {distance}, not {whole}");
+        },
+        iter: 20_000,
+        threads: 1);
+
     [Theory]
     [InlineData("pump-fusse", " Did you mean 'pump-fuse'?")]
     [InlineData("fuse-fead", " Did you mean 'fuse-feed' or 'fuse-load'?")]
     [InlineData("zebra", "")]
     public void The_proposal_is_a_sentence_of_its_own(string word, string sentence) => Spelling.DidYouMean(word, Ids).ShouldBe(sentence);
+
+    /// <summary>Optimal string alignment by its definition, every cell filled.</summary>
+    private static int WholeTable(char[] left, char[] right)
+    {
+        var table = new int[left.Length + 1, right.Length + 1];
+        for (var i = 0; i <= left.Length; i++)
+        {
+            for (var j = 0; j <= right.Length; j++)
+            {
+                table[i, j] = i == 0 || j == 0
+                    ? i + j
+                    : Math.Min(table[i - 1, j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1), Math.Min(table[i - 1, j], table[i, j - 1]) + 1);
+                if (i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1])
+                {
+                    table[i, j] = Math.Min(table[i, j], table[i - 2, j - 2] + 1);
+                }
+            }
+        }
+
+        return table[left.Length, right.Length];
+    }
 }

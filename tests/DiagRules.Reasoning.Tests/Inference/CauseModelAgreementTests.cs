@@ -136,7 +136,7 @@ public class CauseModelAgreementTests
             {
                 var small = SmallModel.Mixed(seed);
                 var priors = Enumerable.Range(0, small.Causes).ToDictionary(cause => cause, cause => small.Nodes[cause].Given([])[1]);
-                var model = CauseModel.FromProbabilities(small.Network, priors);
+                var model = CauseModel.FromProbabilities(small.Network, priors, EnumerationAgreementTests.LimitsOf(seed));
                 var likelihoods = small.RandomEvidence();
                 var oracle = new Enumeration(small);
                 var total = oracle.Probability(likelihoods);
@@ -178,7 +178,7 @@ public class CauseModelAgreementTests
             Small = seed % 9 == 0 ? SmallModel.Wide(seed) : SmallModel.Mixed(seed);
             var shares = Small.RandomShares();
             var coexistence = seed % 5 == 0 ? 1 : 0.05 * (1 + (seed % 4));
-            Model = CauseModel.FromShares(Small.Network, shares, unlisted, coexistence);
+            Model = CauseModel.FromShares(Small.Network, shares, unlisted, coexistence, EnumerationAgreementTests.LimitsOf(seed));
             Oracle = new PrimaryEnumeration(Small, new Enumeration(Small), shares, unlisted, coexistence);
             Likelihoods = Small.RandomEvidence();
             _survival = Small.RandomSurvival();

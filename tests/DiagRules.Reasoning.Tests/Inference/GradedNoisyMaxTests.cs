@@ -4,8 +4,8 @@ using DiagRules.Reasoning.Inference;
 namespace DiagRules.Reasoning.Tests.Inference;
 
 /// <summary>
-/// "graded-noisy-max" of Data/inference-examples.json: a model after Henrion (1989), Díez (1993) and Srinivas (1993) with invented numbers, computed in rational
-/// arithmetic; the child is Y.
+/// "graded-noisy-max" of Data/inference-examples.json: a model after Henrion (1989), Díez (1993) and Srinivas (1993) with invented numbers, computed in
+/// rational arithmetic; the child is Y.
 /// </summary>
 public class GradedNoisyMaxTests
 {
@@ -19,8 +19,8 @@ public class GradedNoisyMaxTests
     {
         foreach (var prior in Item.GetProperty("priors").EnumerateObject())
         {
-            _network.AddTable(
-                prior.Name, [.. prior.Value.EnumerateObject().Select(state => state.Name)], [], [[.. prior.Value.EnumerateObject().Select(state => state.Value.GetDouble())]]);
+            var states = prior.Value.EnumerateObject().ToArray();
+            _network.AddTable(prior.Name, [.. states.Select(state => state.Name)], [], [[.. states.Select(state => state.Value.GetDouble())]]);
         }
 
         var links = Item.GetProperty("links").EnumerateObject()

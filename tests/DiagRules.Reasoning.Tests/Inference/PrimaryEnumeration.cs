@@ -1,8 +1,8 @@
 namespace DiagRules.Reasoning.Tests.Inference;
 
 /// <summary>
-/// The primary-cause model straight from its definition, by adding up every combination for every primary cause: one cause is present because it is primary, the
-/// others by coexistence, and under "not listed" every observation is as likely as on any complaint.
+/// The primary-cause model straight from its definition, by adding up every combination for every primary cause: one cause is present because it is primary,
+/// the others by coexistence, and under "not listed" every observation is as likely as on any complaint.
 /// </summary>
 internal sealed class PrimaryEnumeration
 {

@@ -27,6 +27,8 @@ public class SessionExampleTests
         }
     }
 
+    public static TheoryData<string> Ids => [.. Items.EnumerateArray().Select(item => item.GetProperty("id").GetString()!)];
+
     private static JsonElement Items => ReferenceData.Json("session-examples.json").GetProperty("items");
 
     [Theory]
@@ -63,8 +65,7 @@ public class SessionExampleTests
     }
 
     [Theory]
-    [InlineData("session-11-1")]
-    [InlineData("session-11-2")]
+    [MemberData(nameof(Ids))]
     public void MarginalsOfFindings_AreThoseOfEnumeration(string id)
     {
         var item = ReferenceData.Item(Items, id);

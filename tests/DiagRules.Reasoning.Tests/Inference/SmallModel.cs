@@ -116,8 +116,8 @@ internal sealed class SmallModel
     private void AddTable(int count, int grades)
     {
         var parents = RandomParents(count);
-        var rows = Enumerable.Range(0, parents.Aggregate(1, (product, parent) => product * Nodes[parent].Grades)).Select(_ => RandomDistribution(grades)).ToArray();
         var cards = parents.Select(parent => Nodes[parent].Grades).ToArray();
+        var rows = Enumerable.Range(0, cards.Aggregate(1, (product, card) => product * card)).Select(_ => RandomDistribution(grades)).ToArray();
         _builder.AddTable($"t{Nodes.Count}", grades, parents, [.. rows.SelectMany(row => row)]);
         Nodes.Add(new SmallNode(grades, parents, given => rows[given.Zip(cards).Aggregate(0, (row, pair) => (row * pair.Second) + pair.First)]));
     }

@@ -4,7 +4,8 @@ using DiagRules.Reasoning.Inference;
 namespace DiagRules.Reasoning.Tests.Inference;
 
 /// <summary>
-/// "quickscore-6x6" of Data/inference-examples.json: six diseases and six findings, numbers invented, answers by enumeration and by Quickscore (Heckerman 1989).
+/// "quickscore-6x6" of Data/inference-examples.json: six diseases and six findings, numbers invented, answers by enumeration and by Quickscore (Heckerman
+/// 1989).
 /// </summary>
 public class TwoLayerNoisyOrTests
 {

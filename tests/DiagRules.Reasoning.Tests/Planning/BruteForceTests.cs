@@ -20,6 +20,18 @@ public sealed class BruteForceTests
             iter: 3_000, threads: 1);
 
     [Fact]
+    public void SmallJobs_AreSolvedExactly() =>
+        Situations.Jobs(new(4, 3, 4, 2, Exclusions: false)).Sample(
+            situation =>
+            {
+                var plan = Plans.Of(situation, Plenty);
+
+                plan.IsExact.ShouldBeTrue();
+                plan.ExpectedCost.ShouldBe(BruteForce.LeastCost(situation), 1e-9);
+            },
+            iter: 100, threads: 1);
+
+    [Fact]
     public void EveryNextStep_IsPricedExactly() =>
         Situations.Of(Situations.Small).Sample(
             situation =>

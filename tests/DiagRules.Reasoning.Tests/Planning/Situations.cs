@@ -35,6 +35,52 @@ internal static class Situations
             Repairs = repairs,
         });
 
+    /// <summary>
+    /// Jobs as a workshop sees them: checks cheaper than repairs, repairs cheaper than handing over, a repair or two for every cause, checks that move
+    /// some causes and leave others alone. Here plans are long and the order matters.
+    /// </summary>
+    internal static Gen<Situation> Jobs(Shape shape) =>
+        from shares in Gen.Double[0.05, 1].Array[shape.Causes]
+        from specialist in Gen.Int[150, 400]
+        from accessCosts in Gen.Int[2, 15].Array[shape.Accesses]
+        from checks in JobCheck(shape).Array[shape.Checks]
+        from costs in Gen.Int[10, 80].Array[shape.Repairs]
+        from needs in Some(shape.Accesses, 1).Array[shape.Repairs]
+        from extra in Gen.Int[0, shape.Causes - 1].Array[shape.Repairs]
+        from sure in Gen.Double[0.6, 1].Array[shape.Repairs]
+        select new Situation
+        {
+            Probabilities = Normalise(shares, 0.95),
+            Unlisted = 0.05,
+            SpecialistCost = specialist,
+            Accesses = [.. accessCosts.Select(c => new PlanAccess { Cost = c })],
+            Checks = checks,
+            Repairs = [.. Enumerable.Range(0, shape.Repairs).Select(r => new PlanRepair
+            {
+                Cost = costs[r],
+                Needs = needs[r],
+                Cures = [.. Enumerable.Range(0, shape.Causes).Where(h => h % shape.Repairs == r || h == extra[r]).Select(h => new Cure(h, h == extra[r] ? sure[r] : 1))],
+            })],
+        };
+
+    private static Gen<PlanCheck> JobCheck(Shape shape) =>
+        from cost in Gen.Int[1, 15]
+        from needs in Some(shape.Accesses, 1)
+        from outcomes in Gen.Int[2, 3]
+        from moved in Gen.Bool.Array[shape.Causes + 1]
+        from columns in Gen.Double[0.02, 1].Array[outcomes].Array[shape.Causes + 1]
+        let likelihoods = columns.Select((c, h) => Normalise(moved[h] ? [.. c.Select(x => x * x * x)] : [.. c.Select((_, o) => o == 0 ? 9.0 : 1.0 / (outcomes - 1))], 1)).ToArray()
+        select new PlanCheck
+        {
+            Cost = cost,
+            Needs = needs,
+            Outcomes = [.. Enumerable.Range(0, outcomes).Select(o => new PlanOutcome
+            {
+                Likelihoods = [.. likelihoods[..^1].Select(l => l[o])],
+                Unlisted = likelihoods[^1][o],
+            })],
+        };
+
     private static Gen<double> Share => Gen.Frequency((1, Gen.Const(0.0)), (6, Gen.Double[0.05, 1]));
 
     private static Gen<double> Cost => Gen.Frequency((1, Gen.Const(0.0)), (8, Gen.Int[1, 20].Select(c => (double)c)));

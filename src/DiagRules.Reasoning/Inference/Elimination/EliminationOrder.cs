@@ -10,6 +10,9 @@ internal enum OrderHeuristic
 
     /// <summary>The fewest new neighbourhoods, weighted by their size.</summary>
     MinFill,
+
+    /// <summary>Their place in a sweep, see <see cref="PlanDraft.Sweep"/>.</summary>
+    Sweep,
 }
 
 /// <summary>A greedy elimination order and what it costs.</summary>
@@ -18,17 +21,13 @@ internal enum OrderHeuristic
 /// <param name="Estimate">What it costs.</param>
 internal sealed record EliminationOrder(int[] Order, int[][] Neighbours, InferenceEstimate Estimate)
 {
-    /// <summary>Finds an order, or null as soon as it is clear that it costs more than <paramref name="ceiling"/> cells.</summary>
-    /// <param name="cards">Number of grades of each variable.</param>
-    /// <param name="late">Variables to eliminate after all others.</param>
-    /// <param name="scopes">The variables each table joins.</param>
-    /// <param name="heuristic">How to choose.</param>
-    /// <param name="ceiling">Total cells beyond which to give up.</param>
-    public static EliminationOrder? Find(int[] cards, bool[] late, IEnumerable<int[]> scopes, OrderHeuristic heuristic, double ceiling)
-        => new Search(cards, late, heuristic).Run(scopes, ceiling);
+    /// <summary>Finds an order, giving up as soon as it is clear that it costs more than <paramref name="ceiling"/> cells.</summary>
+    /// <returns>The order; where given up, incomplete, with an estimate that is a lower bound.</returns>
+    public static EliminationOrder Find(PlanDraft draft, OrderHeuristic heuristic, double ceiling)
+        => new Search(draft.Cards, draft.Late, heuristic, draft.Sweep).Run(draft.Scopes, ceiling);
 
     /// <summary>The graph of variables that share a table, as rows of bits, shrinking as variables go.</summary>
-    private sealed class Search(int[] cards, bool[] late, OrderHeuristic heuristic)
+    private sealed class Search(int[] cards, bool[] late, OrderHeuristic heuristic, double[] sweep)
     {
         private readonly int _words = (cards.Length + 63) / 64;
         private readonly ulong[] _adjacent = new ulong[cards.Length * ((cards.Length + 63) / 64)];
@@ -37,7 +36,7 @@ internal sealed record EliminationOrder(int[] Order, int[][] Neighbours, Inferen
         private double _cells;
         private int _widest;
 
-        public EliminationOrder? Run(IEnumerable<int[]> scopes, double ceiling)
+        public EliminationOrder Run(IEnumerable<int[]> scopes, double ceiling)
         {
             foreach (var scope in scopes)
             {
@@ -51,18 +50,14 @@ internal sealed record EliminationOrder(int[] Order, int[][] Neighbours, Inferen
 
             var order = new int[cards.Length];
             var neighbours = new int[cards.Length][];
-            for (var step = 0; step < order.Length; step++)
+            var steps = 0;
+            while (steps < order.Length && _cells <= ceiling)
             {
-                var v = order[step] = Cheapest();
+                var v = order[steps++] = Cheapest();
                 neighbours[v] = Eliminate(v);
-                if (_cells > ceiling)
-                {
-                    return null;
-                }
             }
 
-            // Each cell is multiplied by two or three inputs, summed, and visited about three times on the way back.
-            return new EliminationOrder(order, neighbours, new InferenceEstimate(_cells, _cells * 6, _widest));
+            return new EliminationOrder(order, neighbours, new InferenceEstimate(_cells, _widest, IsLowerBound: steps < order.Length));
         }
 
         private Span<ulong> Row(int v) => _adjacent.AsSpan(v * _words, _words);
@@ -114,7 +109,7 @@ internal sealed record EliminationOrder(int[] Order, int[][] Neighbours, Inferen
 
         private void Refresh(int[] around)
         {
-            foreach (var u in around)
+            foreach (var u in heuristic == OrderHeuristic.Sweep ? [] : around)
             {
                 _cost[u] = CostOf(u);
                 if (heuristic == OrderHeuristic.MinFill)
@@ -127,7 +122,12 @@ internal sealed record EliminationOrder(int[] Order, int[][] Neighbours, Inferen
             }
         }
 
-        private double CostOf(int v) => heuristic == OrderHeuristic.MinWeight ? Weight(v) : Fill(v);
+        private double CostOf(int v) => heuristic switch
+        {
+            OrderHeuristic.MinWeight => Weight(v),
+            OrderHeuristic.MinFill => Fill(v),
+            _ => sweep[v],
+        };
 
         private double Weight(int v)
         {

@@ -14,8 +14,8 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
     private static readonly double Large = Math.ScaleB(1, Step);
 
     private readonly ReadOnlySpan<double> _priors = priors;
-    private double _constant = 1;
-    private int _constantExponent;
+    private LogProduct _constant = new();
+    private int _exponent;
 
     /// <summary>Fills the workspace.</summary>
     /// <param name="scale">Natural logarithm of the factor taken out of the tables.</param>
@@ -31,8 +31,8 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
         LoadSplits();
         LoadTables();
         var possible = AlignExponents();
-        scale = Math.Log(_constant) - (_constantExponent * Step * Math.Log(2));
-        return possible && _constant > 0;
+        scale = _constant.Log - (_exponent * Step * Math.Log(2));
+        return possible && !double.IsNegativeInfinity(scale);
     }
 
     private void LoadOutside()
@@ -47,7 +47,7 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
                     sum += _priors[network.Offsets[node] + grade] * evidence.LikelihoodsOf(node)[grade];
                 }
 
-                MultiplyConstant(sum);
+                _constant.Multiply(sum);
             }
         }
     }
@@ -60,8 +60,8 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
             {
                 var grade = RootSupport.OnlyGrade(network, node, evidence, _priors);
                 work.FixedGrades[node] = grade;
-                MultiplyConstant(_priors[network.Offsets[node] + grade]);
-                MultiplyConstant(LikelihoodOf(node, grade));
+                _constant.Multiply(_priors[network.Offsets[node] + grade]);
+                _constant.Multiply(LikelihoodOf(node, grade));
             }
             else
             {
@@ -98,7 +98,7 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
         {
             // Only a node known to be at its first grade may be split and yet have children; these see it as fixed.
             work.FixedGrades[node] = 0;
-            MultiplyConstant(network.Nodes[node].BackgroundAtMost[evidence.StateOf(node).Grade]);
+            _constant.Multiply(network.Nodes[node].BackgroundAtMost[evidence.StateOf(node).Grade]);
         }
 
         foreach (var (node, parent, variable) in plan.Splits)
@@ -111,7 +111,7 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
             }
             else
             {
-                MultiplyConstant(byGrade[work.FixedGrades[model.Parents[parent].Node] * model.Grades]);
+                _constant.Multiply(byGrade[work.FixedGrades[model.Parents[parent].Node] * model.Grades]);
             }
         }
     }
@@ -125,9 +125,15 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
             work.Bases[f] = BaseOf(factor);
         }
 
+        foreach (var factor in plan.Unaries)
+        {
+            var table = factor.Table(network.Nodes[factor.Node], work.FixedGrades[factor.Node]);
+            Multiply(factor.Free[0].Id, table.AsSpan(BaseOf(factor)), factor.Free[0].Stride);
+        }
+
         foreach (var factor in plan.Constants)
         {
-            MultiplyConstant(factor.Table(network.Nodes[factor.Node], work.FixedGrades[factor.Node])[BaseOf(factor)]);
+            _constant.Multiply(factor.Table(network.Nodes[factor.Node], work.FixedGrades[factor.Node])[BaseOf(factor)]);
         }
     }
 
@@ -159,16 +165,6 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
         }
     }
 
-    private void MultiplyConstant(double factor)
-    {
-        _constant *= factor;
-        if (_constant < Small && _constant > 0)
-        {
-            _constant *= Large;
-            _constantExponent++;
-        }
-    }
-
     /// <summary>Gives all grades of a variable one exponent, the one that keeps the likeliest grade in range.</summary>
     private bool AlignExponents()
     {
@@ -196,7 +192,7 @@ internal ref struct EvidenceLoading(Network network, Plan plan, Workspace work, 
 
     private void Align(int variable, int exponent)
     {
-        _constantExponent += exponent;
+        _exponent += exponent;
         for (var i = plan.LocalOffsets[variable]; i < plan.LocalOffsets[variable + 1]; i++)
         {
             work.Locals[i] = Math.ScaleB(work.Locals[i], (exponent - work.LocalExponents[i]) * Step);

@@ -60,26 +60,27 @@ internal sealed class NodeModel
     public static NodeModel Table(int grades, ParentAxis[] parents, double[] gradeMajor) => new(NodeKind.Table, grades, parents) { _dense = gradeMajor };
 
     /// <summary>P(node | parents): the node's grade is the slowest axis, then the parents in order.</summary>
-    public double[] Dense() => Once(ref _dense, () => Expand(Parents.Length));
+    public double[] Dense() => Volatile.Read(ref _dense) ?? Publish(ref _dense, Expand(Parents.Length));
 
     /// <summary>
     /// The same distribution as a chain of small tables over "latest grade so far": the first joins the background with two parents (axes: so far, parent,
     /// parent), each later one takes in one parent more (axes: so far, parent, now). The last "now" is the node itself.
     /// </summary>
-    public double[][] Chain() => Once(ref _chain, () => Links(Expand(2), ChainLink));
+    public double[][] Chain() => Volatile.Read(ref _chain) ?? Publish(ref _chain, Links(Expand(2), ChainLink));
 
     /// <summary>
     /// P(node = g | parents), g > 0, as a chain over two states, "still before g" and "g reached"; later than g is left out. Axes as in <see cref="Chain"/>.
     /// </summary>
     public double[][] Reach(int g)
     {
-        var all = Once(ref _reach, () => new double[Grades][][]);
-        return Once(ref all[g], () => Links(ReachStart(Expand(2), g), k => ReachLink(k, g)));
+        var all = Volatile.Read(ref _reach) ?? Publish(ref _reach, new double[Grades][][]);
+        return Volatile.Read(ref all[g]) ?? Publish(ref all[g], ReachLinks(g));
     }
 
-    private static T Once<T>(ref T? field, Func<T> make)
+    /// <summary>The first thread to finish a table sets it for all.</summary>
+    private static T Publish<T>(ref T? field, T made)
         where T : class
-        => Volatile.Read(ref field) ?? Interlocked.CompareExchange(ref field, make(), null) ?? field;
+        => Interlocked.CompareExchange(ref field, made, null) ?? made;
 
     private static double[] Cumulated(double[] masses, int grades)
     {
@@ -144,6 +145,8 @@ internal sealed class NodeModel
 
         return links;
     }
+
+    private double[][] ReachLinks(int g) => Links(ReachStart(Expand(2), g), k => ReachLink(k, g));
 
     private double[] ChainLink(int k)
     {

@@ -15,6 +15,7 @@ internal sealed class PlanDraft
     private readonly double _denseCells;
     private readonly List<int> _cards = [];
     private readonly List<bool> _late = [];
+    private readonly List<double> _sweep = [];
 
     public PlanDraft(Network network, PlanRequest request, bool[] relevant, double denseCells)
     {
@@ -25,7 +26,7 @@ internal sealed class PlanDraft
         for (var node = 0; node < network.Count; node++)
         {
             VariableOf[node] = relevant[node] && (request.ShapeOf(node) is NodeShape.Free or NodeShape.Soft)
-                ? AddVariable(network.Nodes[node].Grades, request.IsMaximised(node))
+                ? AddVariable(network.Nodes[node].Grades, node + 0.5, request.IsMaximised(node))
                 : -1;
         }
 
@@ -55,9 +56,16 @@ internal sealed class PlanDraft
 
     public IEnumerable<int[]> Scopes => Factors.Select(factor => Array.ConvertAll(factor.Free, axis => axis.Id));
 
-    private int AddVariable(int grades, bool late)
+    /// <summary>
+    /// Place of each variable in a sweep over the nodes: a chain's helper goes just before the parent that its next link takes in. Chains swept side by side
+    /// hold one helper each at any time, so the tables grow with the number of chains and not with their length.
+    /// </summary>
+    public double[] Sweep => [.. _sweep];
+
+    private int AddVariable(int grades, double sweep, bool late = false)
     {
         _cards.Add(grades);
+        _sweep.Add(sweep);
         _late.Add(late);
         return _cards.Count - 1;
     }
@@ -117,7 +125,7 @@ internal sealed class PlanDraft
 
     private void AddLinks(int node, NodeModel model, FactorForm form, int states)
     {
-        var soFar = AddVariable(states, late: false);
+        var soFar = AddVariable(states, model.Parents[2].Node);
         var axes = new AxisList(this);
         axes.AddNode(model.Parents[1].Node, 1);
         axes.AddNode(model.Parents[0].Node, model.Parents[1].Grades);
@@ -131,7 +139,7 @@ internal sealed class PlanDraft
             var isLast = k == model.Parents.Length - 1;
             if (!isLast)
             {
-                axes.AddVariable(soFar = AddVariable(states, late: false), 1);
+                axes.AddVariable(soFar = AddVariable(states, model.Parents[k + 1].Node), 1);
             }
             else if (form == FactorForm.Chain)
             {

@@ -52,6 +52,7 @@ internal sealed class PlanLayout
             Buckets = buckets,
             Links = LinksOf(buckets),
             Factors = [.. _draft.Factors],
+            Unaries = [.. _draft.Factors.Where(factor => factor.Free.Length == 1)],
             Constants = [.. _draft.Factors.Where(factor => factor.Free.Length == 0)],
             LocalOffsets = Offsets(),
             BucketOf = _position,
@@ -67,13 +68,13 @@ internal sealed class PlanLayout
         };
     }
 
-    /// <summary>Gives every factor and every message to the first bucket that eliminates one of its variables.</summary>
+    /// <summary>Gives every factor over several variables and every message to the first bucket that eliminates one of its variables.</summary>
     private void Distribute()
     {
         for (var f = 0; f < _draft.Factors.Count; f++)
         {
             var free = _draft.Factors[f].Free;
-            if (free.Length > 0)
+            if (free.Length > 1)
             {
                 _factors[free.Min(axis => _position[axis.Id])].Add(f);
             }
@@ -121,7 +122,8 @@ internal sealed class PlanLayout
 
     private BucketInput FactorInput(int factor, int variable, int[] around) => Input(factor, isMessage: false, _draft.Factors[factor].Free, variable, around);
 
-    private BucketInput MessageInput(int child, int variable, int[] around) => Input(child, isMessage: true, AxesOf(_neighbours[_order[child]]), variable, around);
+    private BucketInput MessageInput(int child, int variable, int[] around)
+        => Input(child, isMessage: true, AxesOf(_neighbours[_order[child]]), variable, around);
 
     /// <summary>The axes of a message over these variables, the last of them fastest.</summary>
     private Axis[] AxesOf(int[] variables)

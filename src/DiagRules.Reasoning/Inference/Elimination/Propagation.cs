@@ -12,7 +12,7 @@ internal static class Propagation
     /// <returns>Natural logarithm of the sum (or maximum) over all variables of the product of all tables; negative infinity if it is 0.</returns>
     public static double Forward(Plan plan, Workspace work)
     {
-        double log = 0, product = 1;
+        var total = new LogProduct();
         var exponent = 0;
         foreach (var bucket in plan.Buckets)
         {
@@ -25,13 +25,7 @@ internal static class Propagation
 
             if (bucket.Parent < 0)
             {
-                // Logarithms are dear and small parts of the network many, so their totals are multiplied first.
-                product *= largest;
-                if (product is < Small or > Large)
-                {
-                    log += Math.Log(product);
-                    product = 1;
-                }
+                total.Multiply(largest);
             }
             else if (largest is < Small or > Large)
             {
@@ -39,7 +33,7 @@ internal static class Propagation
             }
         }
 
-        return log + Math.Log(product) + (exponent * Math.Log(2));
+        return total.Log + (exponent * Math.Log(2));
     }
 
     /// <summary>After <see cref="Forward"/>: turns every bucket's table into the joint posterior of its variables.</summary>
@@ -66,7 +60,7 @@ internal static class Propagation
     }
 
     /// <summary>Posterior of a variable from a calibrated table of its bucket.</summary>
-    public static void Marginal(Bucket bucket, ReadOnlySpan<double> cells, Span<double> posterior)
+    public static void Marginal(ReadOnlySpan<double> cells, Span<double> posterior)
     {
         posterior.Clear();
         for (var cell = 0; cell < cells.Length;)

@@ -1,6 +1,8 @@
 namespace DiagRules.Reasoning.Inference.Elimination;
 
-/// <summary>The memory of one question: tables, messages and likelihoods. Pooled; used by one thread at a time; grows to the largest plan it has served.</summary>
+/// <summary>
+/// The memory of one question: tables, messages and likelihoods. Pooled; used by one thread at a time; grows to the largest plan it has served.
+/// </summary>
 internal sealed class Workspace(Network network)
 {
     public PlanRequest Request { get; } = new(network.Count);

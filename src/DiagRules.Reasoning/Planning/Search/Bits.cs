@@ -11,6 +11,17 @@ internal readonly struct Bits : IEquatable<Bits>, IComparable<Bits>
 
     internal static Bits Empty(int capacity) => new(new ulong[(capacity + 63) / 64]);
 
+    internal static Bits Of(int capacity, Predicate<int> contains)
+    {
+        var bits = Empty(capacity);
+        for (var i = 0; i < capacity; i++)
+        {
+            bits._words[i >> 6] |= contains(i) ? 1UL << (i & 63) : 0;
+        }
+
+        return bits;
+    }
+
     internal int Count
     {
         get

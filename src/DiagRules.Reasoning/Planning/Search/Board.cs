@@ -38,27 +38,9 @@ internal sealed class Board
 
     internal bool IsPlannable(int check) => Closed[check] == 0 && Compiled.Checks[check].IsWorthPlanning;
 
-    internal Bits ClosedChecks()
-    {
-        var closed = Bits.Empty(Closed.Length);
-        for (var c = 0; c < Closed.Length; c++)
-        {
-            closed = Closed[c] > 0 ? closed.With(c) : closed;
-        }
+    internal Bits ClosedChecks() => Bits.Of(Closed.Length, c => Closed[c] > 0);
 
-        return closed;
-    }
-
-    internal Bits TriedRepairs()
-    {
-        var tried = Bits.Empty(Tried.Length);
-        for (var r = 0; r < Tried.Length; r++)
-        {
-            tried = Tried[r] ? tried.With(r) : tried;
-        }
-
-        return tried;
-    }
+    internal Bits TriedRepairs() => Bits.Of(Tried.Length, r => Tried[r]);
 
     /// <summary>Moves to what one answer of a check leaves, writing its weights into the buffer of the given depth. <see cref="LeaveOutcome"/> moves back.</summary>
     internal Position EnterOutcome(in Position from, int check, int outcome, OpenState opened, int depth)

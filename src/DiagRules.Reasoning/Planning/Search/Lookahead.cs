@@ -21,6 +21,7 @@ internal sealed class Lookahead
     private readonly List<Ranking> _rankings = [];
     private readonly List<RepairTrace> _trace = [];
     private double _tolerance;
+    private double _breadth;
 
     internal Lookahead(Board board)
     {
@@ -30,7 +31,8 @@ internal sealed class Lookahead
         _stepRanking = new StepRanking(board, _pool);
     }
 
-    internal int Deepest { get; private set; }
+    /// <summary>The most steps looked ahead since this was set.</summary>
+    internal int Deepest { get; set; }
 
     /// <summary>Takes up the base policy and, for every repair, the plan that begins with it: the plans to start from.</summary>
     internal void Prepare(in Position start)
@@ -48,11 +50,13 @@ internal sealed class Lookahead
         }
     }
 
-    /// <summary>The most that a node may leave unsaved, in expected cost of the whole job.</summary>
-    internal void Restart(double tolerance)
+    /// <summary>Begins another pass; what was found in earlier ones is kept.</summary>
+    /// <param name="tolerance">The most that a node may leave unsaved, in expected cost of the whole job.</param>
+    /// <param name="breadth">0: the best step of each node is followed up; above, more of them where much can be saved.</param>
+    internal void Restart(double tolerance, double breadth)
     {
         _tolerance = tolerance;
-        Deepest = 0;
+        _breadth = breadth;
     }
 
     /// <summary>The expected cost of a check and what is best after it as far as is known; more than the limit when it is not below that.</summary>
@@ -124,11 +128,16 @@ internal sealed class Lookahead
     /// <summary>The best of what is remembered, of the pool and of the base policy.</summary>
     private PlanVector Known(in Position at, Memory known, out double value)
     {
-        _pool.Select(at.State);
-        var (plan, least) = _pool.Best(at.Weights);
+        var plan = _pool.Select(at, out var least);
         if (known.Plan is not null && known.Value < least)
         {
             (plan, least) = (known.Plan, known.Value);
+        }
+
+        if (plan is not null && least - at.Floor <= _tolerance)
+        {
+            value = least;
+            return plan;
         }
 
         _trace.Clear();
@@ -195,8 +204,8 @@ internal sealed class Lookahead
         return plan;
     }
 
-    /// <summary>Nodes where more can be saved get more of their steps followed up.</summary>
-    private int Width(double gap) => 1 + (int)Math.Log2(Math.Max(1, gap / (4 * _tolerance)));
+    /// <summary>Where more can be saved more steps are followed up.</summary>
+    private int Width(double gap) => 1 + (int)(_breadth * Math.Log2(Math.Max(1, gap / (4 * _tolerance))));
 
     private Ranking RankingAt(int depth)
     {

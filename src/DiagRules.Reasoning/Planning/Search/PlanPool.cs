@@ -1,93 +1,103 @@
 namespace DiagRules.Reasoning.Planning.Search;
 
 /// <summary>Plans that were good somewhere, to be tried elsewhere for the price of a dot product. The least recently useful one makes room.</summary>
-internal sealed class PlanPool(Board board)
+internal sealed class PlanPool
 {
-    private const int Capacity = 96;
+    private const int Capacity = 48;
 
-    private readonly List<PlanVector> _plans = new(Capacity);
-    private readonly List<long> _lastUse = new(Capacity);
-    private readonly List<int> _usable = new(Capacity);
+    private readonly Board _board;
+    private readonly int _width;
+    private readonly PlanVector[] _plans = new PlanVector[Capacity];
+    private readonly long[] _lastUse = new long[Capacity];
+    private readonly int[] _usable = new int[Capacity];
+    private readonly double[] _products;
+    private readonly int[] _rows = new int[Capacity];
+    private int _count;
+    private int _usableCount;
+    private int _rowCount;
     private long _uses;
 
-    /// <summary>What one look at a plan costs.</summary>
-    private int WorkOfLooking => 1 + (board.Compiled.Width / 16);
+    internal PlanPool(Board board)
+    {
+        _board = board;
+        _width = board.Compiled.Width;
+        _products = new double[Capacity * _width];
+    }
 
     internal void Add(PlanVector plan)
     {
-        if (_plans.Count < Capacity)
-        {
-            _plans.Add(plan);
-            _lastUse.Add(++_uses);
-            return;
-        }
-
-        var oldest = 0;
-        for (var i = 1; i < Capacity; i++)
-        {
-            oldest = _lastUse[i] < _lastUse[oldest] ? i : oldest;
-        }
-
-        (_plans[oldest], _lastUse[oldest]) = (plan, ++_uses);
+        var place = _count < Capacity ? _count++ : Array.IndexOf(_lastUse, _lastUse.Min());
+        (_plans[place], _lastUse[place]) = (plan, ++_uses);
     }
 
-    /// <summary>Finds out which plans can be followed from a position; the other members then look among these only.</summary>
-    internal void Select(OpenState state)
+    /// <summary>Finds the plans that can be followed from a position; returns the cheapest. The other members then look among these.</summary>
+    internal PlanVector? Select(in Position at, out double value)
     {
-        _usable.Clear();
-        var closed = board.ClosedChecks();
-        var tried = board.TriedRepairs();
-        for (var i = 0; i < _plans.Count; i++)
+        _usableCount = 0;
+        var (best, closed, tried) = (-1, _board.ClosedChecks(), _board.TriedRepairs());
+        value = double.PositiveInfinity;
+        for (var i = 0; i < _count; i++)
         {
-            if (!_plans[i].Checks.Overlaps(closed) && !_plans[i].Repairs.Overlaps(tried) && IsOpenEnough(_plans[i].Start, state))
+            if (_plans[i].Checks.Overlaps(closed) || _plans[i].Repairs.Overlaps(tried) || !IsOpenEnough(_plans[i].Start, at.State))
             {
-                _usable.Add(i);
+                continue;
             }
-        }
-    }
 
-    /// <summary>The cheapest plan for some weights.</summary>
-    internal (PlanVector? Plan, double Value) Best(ReadOnlySpan<double> weights)
-    {
-        var (best, value) = (-1, double.PositiveInfinity);
-        board.Meter.Spend(_usable.Count * WorkOfLooking);
-        foreach (var i in _usable)
-        {
-            var cost = Weights.Dot(weights, _plans[i].Costs);
+            var cost = Weights.Multiply(at.Weights, _plans[i].Costs, _products.AsSpan(_usableCount * _width, _width));
             (best, value) = cost < value ? (i, cost) : (best, value);
+            _usable[_usableCount++] = i;
         }
 
+        _board.Meter.Spend(WorkOf(_count));
         if (best < 0)
         {
-            return (null, value);
+            return null;
         }
 
         _lastUse[best] = ++_uses;
-        return (_plans[best], value);
+        return _plans[best];
     }
 
-    /// <summary>The least that a plan without the given check costs after one of its answers; infinite when there is none.</summary>
-    internal double BestWithoutCheck(ReadOnlySpan<double> weights, int check) => Least(weights, i => !_plans[i].Checks.Contains(check));
-
-    /// <summary>The least that a plan without the given repair costs once that was in vain; infinite when there is none.</summary>
-    internal double BestWithoutRepair(ReadOnlySpan<double> weights, int repair) => Least(weights, i => !_plans[i].Repairs.Contains(repair));
-
-    private double Least(ReadOnlySpan<double> weights, Predicate<int> isUsable)
+    /// <summary>Leaves out the plans with a check; false when none is left.</summary>
+    internal bool LeaveOutCheck(int check)
     {
-        var value = double.PositiveInfinity;
-        board.Meter.Spend(_usable.Count * WorkOfLooking);
-        foreach (var i in _usable)
+        _rowCount = 0;
+        for (var i = 0; i < _usableCount; i++)
         {
-            if (isUsable(i))
+            if (!_plans[_usable[i]].Checks.Contains(check))
             {
-                value = Math.Min(value, Weights.Dot(weights, _plans[i].Costs));
+                _rows[_rowCount++] = i * _width;
             }
         }
 
-        return value;
+        return _rowCount > 0;
     }
+
+    /// <summary>Leaves out the plans with a repair; false when none is left.</summary>
+    internal bool LeaveOutRepair(int repair)
+    {
+        _rowCount = 0;
+        for (var i = 0; i < _usableCount; i++)
+        {
+            if (!_plans[_usable[i]].Repairs.Contains(repair))
+            {
+                _rows[_rowCount++] = i * _width;
+            }
+        }
+
+        return _rowCount > 0;
+    }
+
+    /// <summary>What the cheapest of the plans that are left costs on the selected weights times these factors.</summary>
+    internal double Least(ReadOnlySpan<double> factors)
+    {
+        _board.Meter.Spend(WorkOf(_rowCount));
+        return Weights.LeastDot(factors, _products, _rows.AsSpan(0, _rowCount));
+    }
+
+    private int WorkOf(int looks) => 10 + (looks * (_width + 16) / 16);
 
     /// <summary>With more open than it reckons with, a plan costs at most what it says; where accesses close each other that does not hold.</summary>
     private bool IsOpenEnough(OpenState start, OpenState state) =>
-        ReferenceEquals(start, state) || (board.States.Masks is not null && (start.Contents.Mask & ~state.Contents.Mask) == 0);
+        ReferenceEquals(start, state) || (_board.States.Masks is not null && (start.Contents.Mask & ~state.Contents.Mask) == 0);
 }

@@ -3,9 +3,17 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// <summary>Works out every first step: a look at each, then the promising ones deeper and deeper, exactly where that is within reach.</summary>
 internal sealed class RootSearch
 {
-    /// <summary>Tolerances of the lookahead as shares of the expected cost: halved from the first to the last.</summary>
-    private const double FirstTolerance = 0.08;
-    private const double LastTolerance = 0.0001;
+    /// <summary>
+    /// What the passes of the lookahead leave unsaved at a node (a share of the expected cost), whether they branch out, and how many first steps
+    /// they follow up. Deep and narrow comes first: following good plans to their end gains more than choosing among many cut short.
+    /// </summary>
+    private static readonly (double Tolerance, double Breadth, int Steps)[] Passes =
+        [(0.04, 0, 8), (0.005, 0, 4), (0.0015, 0.5, 4), (0.0005, 0.5, 4), (0.00015, 0.5, 4)];
+
+    private const int PassesBeforeExact = 2;
+
+    /// <summary>What a position of the exact search costs on average, bounds considered.</summary>
+    private const double WorkOfAPosition = 20;
 
     private readonly CompiledSituation _compiled;
     private readonly WorkMeter _meter;
@@ -28,7 +36,9 @@ internal sealed class RootSearch
     {
         var start = _board.Start;
         var repairsOnly = _board.Policy.Cost(start.Weights, start.Mass, start.State, _board.Tried, _trace);
+        repairsOnly = _trace.Count == 0 ? _compiled.SpecialistCost : Math.Min(repairsOnly, _compiled.SpecialistCost);
         List(start);
+        _lookahead.Prepare(start);
         LookOnce(start);
         CreditRepairsOnly(start, repairsOnly);
         var isExact = Deepen(start);
@@ -63,9 +73,8 @@ internal sealed class RootSearch
     {
         var limit = _meter.Limit;
         _meter.Limit = long.MinValue;
-        _lookahead.Restart(0);
-        _lookahead.Prepare(start);
-        foreach (var step in _steps)
+        _lookahead.Restart(0, 0);
+        foreach (var step in _steps.Where(s => !s.IsExact))
         {
             Follow(start, step);
         }
@@ -89,31 +98,42 @@ internal sealed class RootSearch
         _steps.Find(s => s.Kind == kind && s.Compiled == compiled)!.Improve(repairsOnly, 1);
     }
 
+    /// <summary>Whether the best step is proven to be the best.</summary>
     private bool Deepen(Position start)
     {
-        var exactTried = !_searchExactly;
-        for (var tolerance = FirstTolerance; tolerance >= LastTolerance && !_meter.IsExhausted; tolerance /= 2)
+        var isDeeper = false;
+        for (var pass = 0; pass < Passes.Length && !_meter.IsExhausted; pass++)
         {
-            if (!exactTried && tolerance < FirstTolerance / 4)
+            // Good plans in hand first: they cut most of the exact search short.
+            if (pass == PassesBeforeExact && _searchExactly && IsWithinReach() && SolveExactly(start))
             {
-                exactTried = true;
-                if (SolveExactly(start))
-                {
-                    return true;
-                }
+                return true;
             }
 
-            Deepen(start, tolerance);
+            Deepen(start, Passes[pass]);
+            isDeeper = true;
         }
 
-        return Best().Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
+        if (isDeeper)
+        {
+            // Steps that were not followed up get the benefit of the plans found meanwhile.
+            LookOnce(start);
+        }
+
+        var best = Best();
+        var isExact = best.Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
+        if (isExact)
+        {
+            best.Settle(best.Total, best.Depth);
+        }
+
+        return isExact;
     }
 
-    private void Deepen(Position start, double tolerance)
+    private void Deepen(Position start, (double Tolerance, double Breadth, int Steps) pass)
     {
-        _lookahead.Restart(tolerance * Best().Total);
-        var width = 2 + (int)(0.5 / tolerance);
-        foreach (var step in _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle).OrderBy(s => s.Total).Take(width).ToList())
+        _lookahead.Restart(pass.Tolerance * Best().Total, pass.Breadth);
+        foreach (var step in _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle).OrderBy(s => s.Total).Take(pass.Steps).ToList())
         {
             Follow(start, step);
         }
@@ -121,6 +141,7 @@ internal sealed class RootSearch
 
     private void Follow(Position start, RootStep step)
     {
+        _lookahead.Deepest = 1;
         if (step.Kind == StepKind.Check)
         {
             step.Improve(_lookahead.Check(start, step.Compiled, double.PositiveInfinity, 1, out _), _lookahead.Deepest);
@@ -131,18 +152,39 @@ internal sealed class RootSearch
         }
     }
 
+    /// <summary>
+    /// Whether the number of positions, every answer had or not, every repair tried or not, leaves some hope that the work will do.
+    /// Bounds cut off most of them, so the guess is generous.
+    /// </summary>
+    private bool IsWithinReach()
+    {
+        var positions = 1.0;
+        foreach (var check in _compiled.Checks.Where(c => c.IsWorthPlanning))
+        {
+            positions *= check.Outcomes.Length + 1;
+        }
+
+        foreach (var repair in _compiled.Repairs.Where(r => r.IsWorthPlanning))
+        {
+            positions *= 2;
+        }
+
+        return positions * WorkOfAPosition <= _meter.Limit - _meter.Spent;
+    }
+
     private bool SolveExactly(Position start)
     {
         var limit = _meter.Limit;
         _meter.Limit = _meter.Spent + ((limit - _meter.Spent) * 2 / 3);
         var exact = new ExactSearch(_board);
-        var least = exact.Solve(start, double.PositiveInfinity, 1);
+        var slack = _compiled.SpecialistCost * 1e-12;
+        var least = exact.Solve(start, Best().Total + slack, 1);
         var solved = !exact.GaveUp;
         RootStep[] steps = [.. _steps.Where(s => s.Kind != StepKind.Specialist).OrderBy(s => s.Total)];
         // The best step first, against a limit that turns all others down quickly; then what each of those costs.
         foreach (var step in steps)
         {
-            Settle(start, step, exact, least + (_compiled.SpecialistCost * 1e-12));
+            Settle(start, step, exact, least + slack);
         }
 
         foreach (var step in steps.Where(s => !s.IsExact))
@@ -175,8 +217,9 @@ internal sealed class RootSearch
     private Plan Result(double repairsOnly, bool isExact)
     {
         var best = Best().Total;
+        var dearest = _steps.Max(s => s.Total);
         // Totals that differ by rounding only are the same, so that the order does not hang on the last digit.
-        var unit = Math.Max(best, double.Epsilon) * 1e-11;
+        var unit = dearest > 0 ? dearest * 1e-12 : 1;
         NextStep[] steps = [.. _steps.OrderBy(s => Math.Round((s.Total - best) / unit)).ThenBy(s => s.IsIdle).ThenBy(s => s.Kind).ThenBy(s => s.Index).Select(ToNextStep)];
         return new Plan
         {

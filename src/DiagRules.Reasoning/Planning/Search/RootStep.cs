@@ -33,6 +33,7 @@ internal sealed class RootStep
 
     internal void Settle(double total, int depth)
     {
-        (Total, Depth, IsExact) = (total, depth, true);
+        // The least cost is never above that of a plan in hand; rounding could make it look so.
+        (Total, Depth, IsExact) = (Math.Min(Total, total), depth, true);
     }
 }

@@ -2,7 +2,8 @@ namespace DiagRules.Reasoning.Planning.Search;
 
 /// <summary>Ranks the steps at a position by one look ahead, to choose those worth following up. Its numbers are promises, not plans.</summary>
 /// <remarks>
-/// A check promises what the plans in the pool would cost after its answers, less what repairs save because it opens their access.
+/// A check promises what the plans in the pool would cost after its answers. (Crediting it in advance with the access that it opens for repairs was
+/// tried and led the search astray: plans that share the access turn up by themselves once the check is followed up.)
 /// Checks behind the same closed access are looked at together as well: the access is charged once against the best of them, half of the gain of the
 /// second best, a quarter of the third and so on, since what they tell overlaps. So one dear access is not turned down check by check.
 /// </remarks>
@@ -19,7 +20,7 @@ internal sealed class StepRanking(Board board, PlanPool pool)
     internal void Rank(in Position at, double known, Ranking ranking)
     {
         ranking.Clear();
-        pool.Select(at.State);
+        pool.Select(at, out _);
         for (var c = 0; c < board.Compiled.Checks.Length; c++)
         {
             _gains[c] = 0;
@@ -48,15 +49,17 @@ internal sealed class StepRanking(Board board, PlanPool pool)
     private double AfterCheck(in Position at, int check, OpenState opened)
     {
         var total = 0.0;
-        var outcomes = board.Compiled.Checks[check].Outcomes;
-        for (var o = 0; o < outcomes.Length; o++)
+        var isKnown = pool.LeaveOutCheck(check);
+        foreach (var outcome in board.Compiled.Checks[check].Outcomes)
         {
-            var mass = Weights.Multiply(at.Weights, outcomes[o].Likelihood, _weights);
-            if (mass > 0)
+            if (isKnown)
             {
-                var least = pool.BestWithoutCheck(_weights, check);
-                total += double.IsFinite(least) ? least : board.Policy.Cost(_weights, mass, opened.AfterOutcome(outcomes[o]), board.Tried);
+                total += pool.Least(outcome.Likelihood);
+                continue;
             }
+
+            var mass = Weights.Multiply(at.Weights, outcome.Likelihood, _weights);
+            total += mass > 0 ? board.Policy.Cost(_weights, mass, opened.AfterOutcome(outcome), board.Tried) : 0;
         }
 
         return total;
@@ -64,14 +67,9 @@ internal sealed class StepRanking(Board board, PlanPool pool)
 
     private double AfterRepair(in Position at, int repair)
     {
-        var mass = Weights.Multiply(at.Weights, board.Compiled.Repairs[repair].Keeps, _weights);
-        if (mass <= 0)
-        {
-            return 0;
-        }
-
-        var least = pool.BestWithoutRepair(_weights, repair);
-        return Math.Min(least, board.Compiled.SpecialistCost * mass);
+        var keeps = board.Compiled.Repairs[repair].Keeps;
+        var handedOver = board.Compiled.SpecialistCost * Weights.Dot(at.Weights, keeps);
+        return pool.LeaveOutRepair(repair) ? Math.Min(handedOver, pool.Least(keeps)) : handedOver;
     }
 
     private void Bundles(in Position at, double known, Ranking ranking)

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
 using DiagRules.Model.Quantities;
 using DiagRules.Packs.Text;
 
@@ -11,17 +13,23 @@ internal readonly record struct UnitScan(int Length, Unit? Unit);
 /// <summary>Reads units - <c>V</c>, <c>mL/min</c>, <c>N.m</c> - and finds those that may have been meant.</summary>
 internal static class UnitScanner
 {
+    // No unit needs more; a longer one could have powers that no dimension holds.
+    private const int Longest = 32;
+
     // What people write for the symbols of the table; the near-misses in letters are found by spelling.
-    private static readonly Dictionary<string, string> Usual = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["volt"] = "V", ["volts"] = "V", ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A",
-        ["\u03A9"] = "ohm", ["\u2126"] = "ohm", ["ohms"] = "ohm", ["m\u03A9"] = "mohm", ["k\u03A9"] = "kohm",
-        ["\u00B0C"] = "degC", ["celsius"] = "degC", ["degrees"] = "deg", ["\u00B0"] = "deg", ["kelvin"] = "K",
-        ["Nm"] = "N.m", ["liter"] = "L", ["litre"] = "L", ["liters"] = "L", ["litres"] = "L", ["l"] = "L", ["ml"] = "mL", ["cc"] = "mL",
-        ["sec"] = "s", ["secs"] = "s", ["seconds"] = "s", ["minute"] = "min", ["minutes"] = "min", ["hr"] = "h", ["hour"] = "h", ["hours"] = "h",
-        ["watt"] = "W", ["watts"] = "W", ["percent"] = "%", ["pc"] = "%", ["inch"] = "in", ["inches"] = "in", ["\u00B5A"] = "uA", ["\u03BCA"] = "uA",
-        ["bars"] = "bar", ["tonne"] = "t", ["tonnes"] = "t", ["sqmm"] = "mm2", ["mm\u00B2"] = "mm2", ["cm\u00B3"] = "cm3", ["hertz"] = "Hz",
-    };
+    private static readonly (string Written, string Symbol)[] Usual =
+    [
+        ("volt", "V"), ("volts", "V"), ("amp", "A"), ("amps", "A"), ("ampere", "A"), ("amperes", "A"), ("\u03A9", "ohm"), ("\u2126", "ohm"),
+        ("ohms", "ohm"), ("m\u03A9", "mohm"), ("k\u03A9", "kohm"), ("M\u03A9", "Mohm"), ("\u00B0C", "degC"), ("celsius", "degC"), ("degrees", "deg"),
+        ("\u00B0", "deg"), ("kelvin", "K"), ("Nm", "N.m"), ("liter", "L"), ("litre", "L"), ("liters", "L"), ("litres", "L"), ("l", "L"),
+        ("ml", "mL"), ("cc", "mL"), ("sec", "s"), ("secs", "s"), ("seconds", "s"), ("minute", "min"), ("minutes", "min"), ("hr", "h"),
+        ("hour", "h"), ("hours", "h"), ("watt", "W"), ("watts", "W"), ("percent", "%"), ("pc", "%"), ("inch", "in"), ("inches", "in"),
+        ("\u00B5A", "uA"), ("\u03BCA", "uA"), ("bars", "bar"), ("tonne", "t"), ("tonnes", "t"), ("sqmm", "mm2"), ("mm\u00B2", "mm2"),
+        ("cm\u00B3", "cm3"), ("hertz", "Hz"),
+    ];
+
+    private static readonly FrozenDictionary<string, string> SymbolOf =
+        Usual.ToFrozenDictionary(usual => usual.Written, usual => usual.Symbol, StringComparer.Ordinal);
 
     /// <summary>Whether a unit may begin here.</summary>
     public static bool Begins(ReadOnlySpan<char> text) => text.Length > 0 && BeginsPart(text[0]);
@@ -36,7 +44,8 @@ internal static class UnitScanner
         {
             var next = PartEnd(text, end + 1);
             var part = text[(end + 1)..next].ToString();
-            if (ContinuesAsId(text, next) || (!UnitTable.TryGet(part, out _) && isId(part)))
+            var isUnit = UnitTable.TryGet(part, out _) && !ContinuesWithLetter(text, next);
+            if (!isUnit && (ContinuesAsId(text, next) || isId(part)))
             {
                 break;
             }
@@ -44,7 +53,14 @@ internal static class UnitScanner
             end = next;
         }
 
-        return UnitTable.TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+        return TryGet(text[..end].ToString(), out var unit) ? new(end, unit) : new(end, null);
+    }
+
+    /// <summary>Looks a symbol up; one that is longer than any unit needs to be is not known.</summary>
+    public static bool TryGet(string symbol, [NotNullWhen(true)] out Unit? unit)
+    {
+        unit = null;
+        return symbol.Length <= Longest && UnitTable.TryGet(symbol, out unit);
     }
 
     /// <summary>One sentence on an unknown unit, with near ones.</summary>
@@ -52,12 +68,17 @@ internal static class UnitScanner
     {
         var near = Near(symbol);
         return near.Count == 0
-            ? $"There is no unit '{symbol}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
-            : $"There is no unit '{symbol}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
+            ? $"No unit '{Excerpt.Of(symbol)}'; a unit is one of V, A, ohm, bar, mL/min and the like, small and capital letters as they are."
+            : $"No unit '{Excerpt.Of(symbol)}'. Did you mean {Wording.Or(near)}? Small and capital letters matter.";
     }
 
     private static IReadOnlyList<string> Near(string symbol)
     {
+        if (symbol.Length > Longest)
+        {
+            return [];
+        }
+
         if (symbol.IndexOfAny(['/', '.']) < 0)
         {
             return NearPart(symbol);
@@ -83,8 +104,11 @@ internal static class UnitScanner
         return corrected;
     }
 
+    // Written-out words are known in any letters, signs only as they are: a capital M is a thousand million times a small one.
     private static IReadOnlyList<string> NearPart(string part) =>
-        Usual.TryGetValue(part, out var usual) ? [usual] : Spelling.Near(part, UnitTable.Symbols);
+        SymbolOf.TryGetValue(part, out var usual) || (part.Length > 3 && SymbolOf.TryGetValue(part.ToLowerInvariant(), out usual))
+            ? [usual]
+            : Spelling.Near(part, UnitTable.Symbols);
 
     private static int PartEnd(ReadOnlySpan<char> text, int from)
     {
@@ -98,7 +122,9 @@ internal static class UnitScanner
 
     private static bool BeginsPart(char first) => char.IsLetter(first) || first is '%' or '\u00B0';
 
-    /// <summary>In <c>12 V/fuse-load</c> what follows the line is an id, whatever its first part is called.</summary>
+    /// <summary>In <c>12 V/m-drop</c> what follows the line is an id though its first part is a unit; in <c>12 V/m-3 V/m</c> it is not.</summary>
+    private static bool ContinuesWithLetter(ReadOnlySpan<char> text, int end) => ContinuesAsId(text, end) && char.IsLetter(text[end + 1]);
+
     private static bool ContinuesAsId(ReadOnlySpan<char> text, int end) =>
-        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetter(text[end + 1]);
+        end + 1 < text.Length && text[end] is '-' or '_' && char.IsLetterOrDigit(text[end + 1]);
 }

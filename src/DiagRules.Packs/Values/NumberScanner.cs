@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using DiagRules.Packs.Text;
 
 namespace DiagRules.Packs.Values;
 
@@ -12,6 +13,9 @@ internal readonly record struct NumberScan(int Length, double Value, string? Fau
 /// <summary>Reads numbers as packs write them - <c>12</c>, <c>0.5</c>, <c>1e-3</c> - and finds the right spelling of those that are not.</summary>
 internal static partial class NumberScanner
 {
+    // Far more than a double can hold; for anything longer no spelling is looked for.
+    private const int LongestAttempt = 100;
+
     /// <summary>Whether a number, well written or not, begins here: a digit, or a point and a digit.</summary>
     public static bool Begins(ReadOnlySpan<char> text) =>
         text.Length > 0 && (char.IsAsciiDigit(text[0]) || (text[0] == '.' && text.Length > 1 && char.IsAsciiDigit(text[1])));
@@ -19,19 +23,20 @@ internal static partial class NumberScanner
     /// <summary>Reads the number at the beginning of a text.</summary>
     /// <param name="text">Begins with the number.</param>
     /// <param name="commaSeparates">Whether a comma separates arguments here, so that it cannot be meant as a decimal sign.</param>
-    public static NumberScan Scan(ReadOnlySpan<char> text, bool commaSeparates = false)
+    /// <param name="sign">A minus sign that stood before it, for the message.</param>
+    public static NumberScan Scan(ReadOnlySpan<char> text, bool commaSeparates = false, string sign = "")
     {
         var length = Extent(text, commaSeparates);
         var run = text[..length];
         if (!IsWellFormed(run))
         {
-            return new(length, double.NaN, Fault(run.ToString()));
+            return new(length, double.NaN, Fault(run.ToString(), sign));
         }
 
         var value = double.Parse(run, NumberStyles.Float, CultureInfo.InvariantCulture);
         return double.IsFinite(value)
             ? new(length, value, null)
-            : new(length, double.NaN, $"'{run}' is too large: numbers go up to 1.79e308.");
+            : new(length, double.NaN, $"'{sign}{Excerpt.Of(run.ToString())}' is too large: numbers go up to 1.79e308.");
     }
 
     /// <summary>Takes in all that belongs to the attempt, so that <c>12,5</c> and <c>0x1F</c> are one fault and not several.</summary>
@@ -100,62 +105,67 @@ internal static partial class NumberScanner
     }
 
     /// <summary>One sentence on what is wrong with it, with the right spelling where there is one.</summary>
-    private static string Fault(string run)
+    private static string Fault(string run, string sign)
     {
-        if (ClockTime().IsMatch(run))
+        if (run.Length > LongestAttempt)
         {
-            return $"'{run}' is not a number: write one number with a unit, such as '90 s' or '1.5 h'.";
+            return $"'{sign}{Excerpt.Of(run)}' is not a number: it has {run.Length} characters.";
         }
 
-        var spelling = Corrected(run);
+        if (ClockTime().IsMatch(run))
+        {
+            return $"'{sign}{run}' is not a number: write one number with a unit, such as '90 s' or '1.5 h'.";
+        }
+
+        var spelling = Corrected(run, sign);
         return spelling is null
-            ? $"'{run}' is not a number: write digits with a decimal point, such as '12.5'."
-            : $"'{run}' is not a number as packs write it: write {spelling}.";
+            ? $"'{sign}{run}' is not a number: write digits with a decimal point, such as '12.5'."
+            : $"'{sign}{run}' is not a number as packs write it: write {spelling}.";
     }
 
-    private static string? Corrected(string run)
+    private static string? Corrected(string run, string sign)
     {
         if (run.StartsWith("0x", StringComparison.OrdinalIgnoreCase))
         {
-            return ulong.TryParse(run.AsSpan(2), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var value) ? $"'{value}'" : null;
+            return ulong.TryParse(run.AsSpan(2), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var value) ? $"'{sign}{value}'" : null;
         }
 
         if (OneCommaThreeDigits().IsMatch(run))
         {
-            return $"'{run.Replace(",", "", StringComparison.Ordinal)}', or '{run.Replace(',', '.')}' if the comma is a decimal one";
+            return $"'{sign}{run.Replace(",", "", StringComparison.Ordinal)}', or '{sign}{run.Replace(',', '.')}' if the comma is a decimal one";
         }
 
         if (Grouped().IsMatch(run))
         {
-            return $"'{GroupSigns().Replace(run, "")}'";
+            return $"'{sign}{GroupSigns().Replace(run, "")}'";
         }
 
         if (PointGrouped().IsMatch(run))
         {
-            return $"'{run.Replace(".", "", StringComparison.Ordinal).Replace(',', '.')}'";
+            return $"'{sign}{run.Replace(".", "", StringComparison.Ordinal).Replace(',', '.')}'";
         }
 
         if (DecimalComma().IsMatch(run))
         {
-            return $"'{run.Replace(',', '.')}'";
+            return $"'{sign}{run.Replace(',', '.')}'";
         }
 
-        return LooseEnds(run);
+        return LooseEnds(run, sign);
     }
 
     /// <summary><c>.5</c>, <c>5.</c>, <c>1_000</c> and <c>12V</c>.</summary>
-    private static string? LooseEnds(string run)
+    private static string? LooseEnds(string run, string sign)
     {
         var bare = run.Replace("_", "", StringComparison.Ordinal);
         bare = bare.StartsWith('.') ? "0" + bare : bare;
         bare = bare.EndsWith('.') ? bare[..^1] : bare;
         if (IsWellFormed(bare))
         {
-            return $"'{bare}'";
+            return $"'{sign}{bare}'";
         }
 
         var unit = NumberAndUnit().Match(bare);
-        return unit.Success ? $"'{unit.Groups[1].Value} {unit.Groups[2].Value}', with one space before the unit" : null;
+        return unit.Success ? $"'{sign}{unit.Groups[1].Value} {unit.Groups[2].Value}', with one space before the unit" : null;
     }
 
     [GeneratedRegex(@"^\d{1,2}(:\d{2}){1,2}$")]

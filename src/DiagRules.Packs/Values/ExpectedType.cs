@@ -5,7 +5,7 @@ using DiagRules.Packs.Text;
 namespace DiagRules.Packs.Values;
 
 /// <summary>Checks that a value measures what its key wants.</summary>
-internal static class Expectation
+internal static class ExpectedType
 {
     /// <summary>Whether it does; reports it if not.</summary>
     public static bool IsMet(PlacedText text, TermType found, TermType expected, ProblemSink problems)
@@ -15,7 +15,7 @@ internal static class Expectation
             return true;
         }
 
-        var (descriptor, message) = Fault(text.Value, found, expected);
+        var (descriptor, message) = Fault(Excerpt.Of(text.Value), found, expected);
         problems.Add(descriptor, text.At(0, text.Value.Length), message);
         return false;
     }
