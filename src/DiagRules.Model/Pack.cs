@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using DiagRules.Model.Cases;
 using DiagRules.Model.Calculations;
+using DiagRules.Model.Cases;
 using DiagRules.Model.Problems;
 
 namespace DiagRules.Model;

@@ -28,18 +28,27 @@ public abstract class PackFiles
 
     /// <summary>Files given as text, for tests and for hosts that keep packs in a store.</summary>
     /// <param name="files">Relative path (<c>pack.yaml</c>, <c>cases/first.yaml</c>) and text.</param>
-    public static PackFiles FromText(params (string Path, string Text)[] files) => new TextFiles(files);
+    public static PackFiles FromText(params (string Path, string Text)[] files) => new TextFiles("pack", "", files);
 
-    private sealed class TextFiles((string Path, string Text)[] files) : PackFiles
+    /// <summary>Files given as text, of one pack among others.</summary>
+    /// <param name="name">Stands before the paths in problems, with a slash.</param>
+    /// <param name="files">Relative path and text.</param>
+    public static PackFiles FromText(string name, params (string Path, string Text)[] files)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return new TextFiles(name, name + "/", files);
+    }
+
+    private sealed class TextFiles(string name, string prefix, (string Path, string Text)[] files) : PackFiles
     {
         private readonly SortedDictionary<string, string> _texts =
             new(files.ToDictionary(file => file.Path, file => file.Text, StringComparer.Ordinal), StringComparer.Ordinal);
 
-        public override string Name => "pack";
+        public override string Name => name;
 
         public override IReadOnlyList<string> Paths => [.. _texts.Keys];
 
-        public override string Display(string path) => path;
+        public override string Display(string path) => prefix + path;
 
         public override byte[] Read(string path, int limit) => System.Text.Encoding.UTF8.GetBytes(_texts[path]);
     }

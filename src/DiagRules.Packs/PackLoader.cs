@@ -3,6 +3,7 @@ using DiagRules.Model.Problems;
 using DiagRules.Packs.Binding;
 using DiagRules.Packs.Cases;
 using DiagRules.Packs.Checks;
+using DiagRules.Packs.Layers;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
 
@@ -26,6 +27,7 @@ public sealed class PackLoader
         {
             Calculations = [.. options.Calculations],
             SearchFolders = [.. options.SearchFolders],
+            Bases = [.. options.Bases],
             Limits = options.Limits with { },
         };
     }
@@ -47,15 +49,21 @@ public sealed class PackLoader
 
     private Pack? Read(PackTrees trees, Draft draft, MapNode headTree)
     {
-        var headBinder = new HeadBinder(draft, headTree, _options);
-        if (!headBinder.IsFormatKnown())
+        if (!HeadBinder.IsFormatKnown(headTree, trees.Problems))
         {
             return null;
         }
 
-        var head = headBinder.Bind();
+        var layered = trees.IsLayer ? new Layering(_options, trees.Problems).Merge(trees, headTree) : Layered.Alone(trees, headTree);
+        return layered is null ? null : Bind(trees, draft, layered);
+    }
+
+    private Pack? Bind(PackTrees trees, Draft draft, Layered layered)
+    {
+        var head = new HeadBinder(draft, layered, _options).Bind();
         var binder = new PackBinder(draft);
-        binder.Bind(trees.Sections);
+        binder.Bind(layered);
+        new Removals(draft).Report();
         var checks = new PackChecks(draft, head);
         checks.Run();
         var cases = new CaseReader(draft.For(trees.CaseProblems), head.Id).Read(trees.Cases);

@@ -1,11 +1,12 @@
 using System.Reflection;
+using DiagRules.TestSupport;
 
 namespace DiagRules.Conventions.Tests;
 
 /// <summary>The repository these tests were built from.</summary>
 internal static class Repository
 {
-    public static string Root { get; } = FindRoot();
+    public static string Root => RepositoryFolder.Root;
 
     /// <summary>Names of the libraries of the product, each a folder, an assembly and a namespace.</summary>
     public static IReadOnlyList<string> Libraries { get; } =
@@ -21,15 +22,4 @@ internal static class Repository
 
     private static bool IsBuildOutput(string file) =>
         file.Split(Path.DirectorySeparatorChar) is var parts && (parts.Contains("obj") || parts.Contains("bin"));
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "DiagRules.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("No DiagRules.sln above the tests.");
-    }
 }

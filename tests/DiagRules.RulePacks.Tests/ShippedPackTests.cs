@@ -11,6 +11,10 @@ public sealed class ShippedPackTests
 
     public static TheoryData<string> Packs => [.. ShippedPacks.All.Keys.Order(StringComparer.Ordinal)];
 
+    /// <summary>Packs of a machine; a base that others extend has no chassis of its own, and its causes are met by theirs.</summary>
+    public static TheoryData<string> ChassisPacks =>
+        [.. ShippedPacks.All.Where(pair => pair.Value.Pack?.Chassis.IsEmpty == false).Select(pair => pair.Key).Order(StringComparer.Ordinal)];
+
     public static TheoryData<string, string> Cases
     {
         get
@@ -44,7 +48,7 @@ public sealed class ShippedPackTests
         Replays[pack].Value.Problems.Select(problem => problem.ToString()).ShouldBeEmpty();
 
     [Theory]
-    [MemberData(nameof(Packs))]
+    [MemberData(nameof(ChassisPacks))]
     public void Every_cause_is_met_by_a_recorded_case(string pack)
     {
         var loaded = ShippedPacks.All[pack].Require();

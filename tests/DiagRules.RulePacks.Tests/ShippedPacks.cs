@@ -1,5 +1,6 @@
 using DiagRules.Electrohydraulics;
 using DiagRules.Packs;
+using DiagRules.TestSupport;
 
 namespace DiagRules.RulePacks.Tests;
 
@@ -13,18 +14,7 @@ internal static class ShippedPacks
     private static Dictionary<string, PackLoadResult> Load()
     {
         var loader = new PackLoader(new PackLoaderOptions { Calculations = [ElectrohydraulicsLibrary.Create()] });
-        return Directory.GetDirectories(Path.Combine(Root(), "rulepacks"))
+        return Directory.GetDirectories(RepositoryFolder.At("rulepacks"))
             .ToDictionary(folder => Path.GetFileName(folder)!, loader.Load);
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "DiagRules.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("No DiagRules.sln above the tests.");
     }
 }

@@ -51,6 +51,7 @@ public sealed class PackText
         """;
 
     private readonly List<(string Path, string Text)> _files = [];
+    private readonly List<PackFiles> _bases = [];
 
     /// <summary>Where the mark stands, or <see langword="null"/> when there is none.</summary>
     public MarkedPlace? Mark { get; private set; }
@@ -81,11 +82,27 @@ public sealed class PackText
         return this;
     }
 
+    /// <summary>Names packs that this one may build on; problems show their files as <c>base-1/pack.yaml</c> and so on.</summary>
+    public PackText Over(params ReadOnlySpan<PackText> bases)
+    {
+        foreach (var pack in bases)
+        {
+            _bases.Add(PackFiles.FromText($"base-{_bases.Count + 1}", [.. pack._files]));
+        }
+
+        return this;
+    }
+
     /// <summary>The files for a loader.</summary>
     public PackFiles Files => PackFiles.FromText([.. _files]);
 
     /// <summary>Loads it.</summary>
-    public PackLoadResult Load(PackLoaderOptions? options = null) => new PackLoader(options).Load(Files);
+    public PackLoadResult Load(PackLoaderOptions? options = null)
+    {
+        options ??= new PackLoaderOptions();
+        options.Bases = [.. options.Bases, .. _bases];
+        return new PackLoader(options).Load(Files);
+    }
 
     private string TakeMark(string path, string text)
     {

@@ -7,7 +7,9 @@ namespace DiagRules.Model.Problems;
 /// <param name="Column">Column in UTF-16 code units, from 1.</param>
 /// <param name="Length">Length in UTF-16 code units on that line; 0 where it is not known.</param>
 /// <param name="Member">Member of a <c>$set</c> for which a template entry was copied, else <see langword="null"/>.</param>
-public readonly record struct SourcePlace(string Pack, string File, int Line, int Column, int Length = 0, string? Member = null)
+/// <param name="Overrides">Id of the base pack whose value stands overridden here, else <see langword="null"/>.</param>
+public readonly record struct SourcePlace(
+    string Pack, string File, int Line, int Column, int Length = 0, string? Member = null, string? Overrides = null)
     : IComparable<SourcePlace>
 {
     /// <summary>Orders by file, line and column, the order in which problems are reported.</summary>

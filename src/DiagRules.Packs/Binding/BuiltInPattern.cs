@@ -33,7 +33,7 @@ internal static class BuiltInPattern
             }
         }
 
-        candidates[Finding.Pattern] = own.Over(builtIn);
+        candidates[Finding.Pattern] = own.Over(builtIn, problems);
     }
 
     private static MapNode Body() => new(

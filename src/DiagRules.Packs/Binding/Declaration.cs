@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Keys;
+using DiagRules.Packs.Layers;
 using DiagRules.Packs.Sets;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
@@ -15,12 +16,12 @@ internal sealed class Declaration(Draft draft)
     private readonly Dictionary<string, Candidate> _candidates = new(StringComparer.Ordinal);
 
     /// <summary>Declares all entries.</summary>
-    /// <param name="sections">Entries by section, as the files hold them.</param>
-    public void Declare(IReadOnlyDictionary<string, List<MapPair>> sections)
+    /// <param name="pack">The pack, its bases merged in.</param>
+    public void Declare(Layered pack)
     {
         foreach (var section in Section.All)
         {
-            foreach (var entry in sections.GetValueOrDefault(section, []))
+            foreach (var entry in pack.Sections.GetValueOrDefault(section, []))
             {
                 if (!Take(section, entry))
                 {
@@ -29,6 +30,12 @@ internal sealed class Declaration(Draft draft)
             }
         }
 
+        foreach (var (id, place) in pack.Removed)
+        {
+            draft.Removed[id] = place;
+        }
+
+        TakeAway(pack.RemovedCopies);
         BuiltInPattern.Put(_candidates, draft.Problems);
         foreach (var section in Section.All)
         {
@@ -71,22 +78,29 @@ internal sealed class Declaration(Draft draft)
         }
         else if (present.Section == candidate.Section && present.IsCopy != candidate.IsCopy)
         {
-            _candidates[id] = present.IsCopy ? candidate.Over(present) : present.Over(candidate);
+            _candidates[id] = present.IsCopy ? candidate.Over(present, draft.Problems) : present.Over(candidate, draft.Problems);
         }
         else
         {
-            RefuseDouble(id, present, candidate);
+            DoubleIds.Report(id, (present.Section, present.Key), (candidate.Section, candidate.Key), draft.Problems);
         }
     }
 
-    private void RefuseDouble(string id, Candidate one, Candidate other)
+    /// <summary>A layer may take away one copy of a template.</summary>
+    private void TakeAway(IReadOnlyDictionary<string, (string Section, ScalarNode Key)> removed)
     {
-        var (first, second) = one.Key.Place.CompareTo(other.Key.Place) <= 0 ? (one, other) : (other, one);
-        var place = first.Key.Place;
-        draft.Problems.Add(
-            ProblemCatalogue.IdUsedTwice,
-            second.Key.Place,
-            $"'{id}' is the id of {Wording.An(Section.Noun(second.Section))} here and of {Wording.An(Section.Noun(first.Section))} in {place}; an id stands once in a pack.");
+        foreach (var (id, (section, key)) in removed)
+        {
+            if (_candidates.TryGetValue(id, out var present) && present is { IsCopy: true } && present.Section == section)
+            {
+                _candidates.Remove(id);
+                draft.Removed[id] = key.Place;
+                continue;
+            }
+
+            var near = Spelling.DidYouMean(id, _candidates.Where(candidate => candidate.Value.Section == section).Select(candidate => candidate.Key));
+            draft.Problems.Add(ProblemCatalogue.NothingToRemove, key.Place, $"'{id}: remove' finds no {Section.Noun(section)} '{id}' to take away.{near}");
+        }
     }
 
     private void DeclareSection(string section)
@@ -134,6 +148,10 @@ internal sealed class Declaration(Draft draft)
         public bool IsCopy => Key.Copy is not null;
 
         /// <summary>This one key by key over a copy.</summary>
-        public Candidate Over(Candidate copy) => this with { Body = TreeMerge.Entry(copy.Body, Body, FileShapes.EntryOf(Section)) };
+        public Candidate Over(Candidate copy, ProblemSink problems)
+        {
+            var shape = FileShapes.EntryOf(Section);
+            return this with { Body = new LayerMerge(null, null, problems).Map(copy.Body, Body, key => shape.Find(key)?.Form, Section) };
+        }
     }
 }

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using DiagRules.Model;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Keys;
+using DiagRules.Packs.Layers;
 using DiagRules.Packs.Sets;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
@@ -11,29 +12,30 @@ using DiagRules.Packs.Values;
 namespace DiagRules.Packs.Binding;
 
 /// <summary>Reads the head of a pack, and puts into the draft what reading its entries needs.</summary>
-internal sealed partial class HeadBinder(Draft draft, MapNode head, PackLoaderOptions options)
+internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOptions options)
 {
     public const int Format = 1;
 
-    private readonly Fields _fields = new(draft, null, head);
+    private readonly MapNode _head = pack.Head;
+    private readonly Fields _fields = new(draft, null, pack.Head);
 
     private ProblemSink Problems => draft.Problems;
 
     /// <summary>Whether this reader knows the version of the format; reports where not.</summary>
-    public bool IsFormatKnown()
+    public static bool IsFormatKnown(MapNode? head, ProblemSink problems)
     {
-        if (_fields.Text("format") is not { } format || format.Value == "1")
+        if (head?.Find("format")?.Value is not ScalarNode format || format.Value == "1")
         {
             return true;
         }
 
-        Problems.Add(ProblemCatalogue.FormatNotSupported, format.Place, $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
+        problems.Add(ProblemCatalogue.FormatNotSupported, format.Place, $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
         return false;
     }
 
     public Head Bind()
     {
-        new RequiredKeys(Problems).Check("pack.yaml", head.Place, head, FileShapes.PackFile);
+        new RequiredKeys(Problems).Check("pack.yaml", _head.Place, _head, FileShapes.PackFile);
         draft.Chassis = Chassis();
         draft.Sets = new SetsReader(draft).Read(_fields.Map("sets"));
         draft.Systems = Systems();
@@ -45,8 +47,8 @@ internal sealed partial class HeadBinder(Draft draft, MapNode head, PackLoaderOp
             Id = _fields.Text("pack") is { } id ? IdReader.Read(id.Text, IdKind.Id, Problems) ?? "" : "",
             Version = _fields.Text("version") is { } version ? VersionReader.Read(version.Text, Problems)?.ToString() ?? "" : "",
             Title = _fields.Sentence("title") ?? "",
-            Place = _fields.Text("pack")?.Place ?? head.Place,
-            Tree = head,
+            Place = _fields.Text("pack")?.Place ?? _head.Place,
+            Tree = _head,
             Language = Language(),
             LabourPerHour = labour,
             SpecialistCost = _fields.Text("specialist-cost") is { } cost ? draft.Money.ReadCost(cost.Text) : null,
@@ -94,21 +96,22 @@ internal sealed partial class HeadBinder(Draft draft, MapNode head, PackLoaderOp
         return systems.ToImmutable();
     }
 
+    /// <summary>Words of bases are known above them; where two packs give one word a meaning, each keeps its own.</summary>
     private void ReadWords()
     {
-        var own = new Dictionary<string, double>(StringComparer.Ordinal);
-        foreach (var (key, value) in _fields.Map("words")?.Pairs ?? [])
+        var known = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var (layer, words) in pack.Words)
         {
-            if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
-                && ProbabilityReader.Read(text.Text, ProbabilityWords.Default, Problems) is { } probability)
+            foreach (var (key, value) in words?.Pairs ?? [])
             {
-                own[word] = probability;
+                if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
+                    && ProbabilityReader.Read(text.Text, ProbabilityWords.Default, Problems) is { } probability)
+                {
+                    known[word] = probability;
+                }
             }
-        }
 
-        if (own.Count > 0)
-        {
-            draft.Words[head.Place.Pack] = new ProbabilityWords(own);
+            draft.Words[layer] = known.Count == 0 ? ProbabilityWords.Default : new ProbabilityWords(known);
         }
     }
 

@@ -62,6 +62,12 @@ internal sealed class Names(Draft draft)
         }
 
         var named = draft.Find(id);
+        if (named is null && draft.Removed.ContainsKey(id))
+        {
+            draft.Dangling.Add((id, text.Place));
+            return null;
+        }
+
         if (named is null)
         {
             draft.Problems.Add(ProblemCatalogue.NoSuchId, text.Place, $"No {target.Noun} '{Excerpt.Of(id)}'.{Spelling.DidYouMean(id, Candidates(target))}");

@@ -4,7 +4,7 @@ using DiagRules.Model.Cases;
 using DiagRules.Model.Conditions;
 using DiagRules.Model.Problems;
 using DiagRules.Model.Quantities;
-using DiagRules.Packs.Tree;
+using DiagRules.Packs.Layers;
 
 namespace DiagRules.Packs.Binding;
 
@@ -15,9 +15,9 @@ internal sealed class PackBinder(Draft draft)
     private ImmutableArray<Repair> _restores = [];
 
     /// <summary>Declares and binds all entries; afterwards each <see cref="Declared.Entry"/> is the entry, or nothing where it was refused.</summary>
-    public void Bind(IReadOnlyDictionary<string, List<MapPair>> sections)
+    public void Bind(Layered pack)
     {
-        new Declaration(draft).Declare(sections);
+        new Declaration(draft).Declare(pack);
         foreach (var declared in draft.All)
         {
             Watch(declared, () => Outline(declared));

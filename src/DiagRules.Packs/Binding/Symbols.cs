@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
 using DiagRules.Model.Calculations;
+using DiagRules.Model.Problems;
 using DiagRules.Packs.Conditions;
 using DiagRules.Packs.Sets;
 
@@ -21,7 +22,17 @@ internal sealed class Symbols(Draft draft, Copy? copy) : ISymbols
 
     public Entry? Find(string id) => draft.Find(id)?.Entry;
 
-    public bool IsRefused(string id) => draft.Find(id) is { Entry: null };
+    public bool IsRefused(string id, SourcePlace place)
+    {
+        var declared = draft.Find(id);
+        if (declared is not null || !draft.Removed.ContainsKey(id))
+        {
+            return declared is { Entry: null };
+        }
+
+        draft.Dangling.Add((id, place));
+        return true;
+    }
 
     public ImmutableArray<string>? Members(string set) => draft.Sets.Members(set);
 }

@@ -36,10 +36,13 @@ internal sealed class PackChecks(Draft draft, Head head)
         usage.RunLocal();
         network.RunLocal();
         new WorkWarnings(_scope).Run();
+        new MagnitudeWarnings(_scope).Run();
         if (!draft.Problems.HasErrors)
         {
             usage.RunWhole();
             network.RunWhole();
+            new ConditionWarnings(_scope).Run();
+            new LimitWarnings(_scope).Run();
         }
     }
 }

@@ -133,7 +133,7 @@ internal sealed class BindingScope
         }
 
         var entry = _symbols.Find(id);
-        if (entry is null && !_symbols.IsRefused(id))
+        if (entry is null && !_symbols.IsRefused(id, Place(name.Start, name.End)))
         {
             UnknownNames.Report(this, name, id);
         }

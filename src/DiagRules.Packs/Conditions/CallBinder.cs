@@ -43,7 +43,8 @@ internal sealed class CallBinder(BindingScope scope, TermBinder terms)
                 ProblemCatalogue.TemperaturesMixed,
                 call.Start,
                 call.End,
-                $"'{scope.Text(call)}' would take the sign off a temperature, which depends on where the scale has its zero; take a difference of two temperatures first.");
+                $"'{scope.Text(call)}' would take the sign off a temperature, which depends on where the scale has its zero; " +
+                "take a difference of two temperatures first.");
             return null;
         }
 

@@ -55,7 +55,8 @@ internal sealed class ComparisonBinder(BindingScope scope)
 
         var (point, difference) = operands.Left.IsPoint ? (operands.LeftText, operands.RightText) : (operands.RightText, operands.LeftText);
         operands.ReportMixedTemperatures(
-            $"'{point}' is a temperature (degC) and '{difference}' is a temperature difference (K); compare a temperature with one in degC, or the difference of two temperatures with one in K.");
+            $"'{point}' is a temperature (degC) and '{difference}' is a temperature difference (K); " +
+            "compare a temperature with one in degC, or the difference of two temperatures with one in K.");
         return false;
     }
 

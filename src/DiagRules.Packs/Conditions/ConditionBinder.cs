@@ -117,7 +117,8 @@ internal sealed class ConditionBinder(BindingScope scope)
                     ProblemCatalogue.GradedAsNumber,
                     test.Start,
                     test.End,
-                    $"'{number.Id}' is {EntryKinds.Name(number)}, a number, and 'is' tests the grade of a finding or cause; compare it, such as '{number.Id} > {Limit(number)}'.");
+                    $"'{number.Id}' is {EntryKinds.Name(number)}, a number, and 'is' tests the grade of a finding or cause; " +
+                    $"compare it, such as '{number.Id} > {Limit(number)}'.");
                 return null;
             case var other:
                 ReportWrongKind(test.Name, other, "'is' tests findings, causes and preconditions");

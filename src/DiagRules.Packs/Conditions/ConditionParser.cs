@@ -61,7 +61,8 @@ internal sealed class ConditionParser(ISymbols symbols, ProblemSink problems, Co
         problems.Add(
             ProblemCatalogue.LimitExceeded,
             text.At(0, 0),
-            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; split it into findings of its own (setting 'ConditionLength').");
+            $"The condition has {text.Value.Length} characters, and {_limits.Length} are allowed; " +
+            "split it into findings of its own (setting 'ConditionLength').");
         return true;
     }
 }

@@ -27,7 +27,8 @@ internal sealed class ConditionSource(PlacedText text, ProblemSink problems)
     public void Report(ProblemDescriptor descriptor, int start, int end, string message, string? member = null, bool withLine = false)
     {
         var place = Place(start, end);
-        problems.Add(descriptor, member is null ? place : place with { Member = member }, withLine && !string.IsNullOrWhiteSpace(text.Value) ? $"{message}\n{Line(start)}" : message);
+        var shown = withLine && !string.IsNullOrWhiteSpace(text.Value) ? $"{message}\n{Line(start)}" : message;
+        problems.Add(descriptor, member is null ? place : place with { Member = member }, shown);
     }
 
     /// <summary>The condition, or the part of it around a place, with a caret below that place.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
 using DiagRules.Model.Calculations;
+using DiagRules.Model.Problems;
 
 namespace DiagRules.Packs.Conditions;
 
@@ -13,8 +14,11 @@ internal interface ISymbols
     /// </summary>
     Entry? Find(string id);
 
-    /// <summary>Whether there is an entry with this id that was refused for a reason of its own, so that nothing more is said about it.</summary>
-    bool IsRefused(string id) => false;
+    /// <summary>
+    /// Whether there is an entry with this id that was refused for a reason of its own, or that was taken away, so that nothing more is
+    /// said about it here.
+    /// </summary>
+    bool IsRefused(string id, SourcePlace place) => false;
 
     /// <summary>All ids, for "did you mean".</summary>
     IEnumerable<string> Ids { get; }

@@ -19,7 +19,8 @@ internal static class ProductTyping
         {
             var (verb, point) = (sign == '*' ? "multiply" : "divide", left.IsPoint ? operands.LeftText : operands.RightText);
             operands.ReportMixedTemperatures(
-                $"'{operands.Scope.Text(operands.Start, operands.End)}' would {verb} with the temperature '{point}', which depends on where the scale has its zero; take a difference of two temperatures first.");
+                $"'{operands.Scope.Text(operands.Start, operands.End)}' would {verb} with the temperature '{point}', which depends on where the scale has its zero; " +
+                "take a difference of two temperatures first.");
             return null;
         }
 
@@ -30,7 +31,8 @@ internal static class ProductTyping
                 ProblemCatalogue.UnitsDoNotMatch,
                 operands.Start,
                 operands.End,
-                $"'{operands.LeftText}' is {Measure.Describe(left)} and '{operands.RightText}' is {Measure.Describe(right)}; their {(sign == '*' ? "product" : "quotient")} has a power above {HighestPower}, which no quantity has.");
+                $"'{operands.LeftText}' is {Measure.Describe(left)} and '{operands.RightText}' is {Measure.Describe(right)}; " +
+                $"their {(sign == '*' ? "product" : "quotient")} has a power above {HighestPower}, which no quantity has.");
             return null;
         }
 

@@ -27,8 +27,11 @@ internal static class SyntaxHints
 
         // 'fuse-feed-3 V' is an id and a unit, which nobody means.
         var dash = before.Text.LastIndexOf('-');
-        return before.Kind == TokenKind.Word && dash > 0 && double.TryParse(before.Text.AsSpan(dash + 1), NumberStyles.Float, CultureInfo.InvariantCulture, out _) && UnitTable.TryGet(token.Text, out _)
-            ? (ProblemCatalogue.MinusWithoutSpaces, at - 1, $"'{before.Text}' is read as one id; write '{before.Text[..dash]} - {before.Text[(dash + 1)..]} {token.Text}' with spaces for the difference.")
+        return before.Kind == TokenKind.Word && dash > 0 && UnitTable.TryGet(token.Text, out _)
+            && double.TryParse(before.Text.AsSpan(dash + 1), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? (ProblemCatalogue.MinusWithoutSpaces, at - 1,
+                $"'{before.Text}' is read as one id; " +
+                $"write '{before.Text[..dash]} - {before.Text[(dash + 1)..]} {token.Text}' with spaces for the difference.")
             : null;
     }
 

@@ -95,7 +95,8 @@ internal sealed class TermBinder
                 ProblemCatalogue.TemperaturesMixed,
                 negated.Start,
                 negated.End,
-                $"'{_scope.Text(negated)}' would be the opposite of a temperature ({operand.Type.Unit}), which depends on where the scale has its zero; take a difference of two temperatures first.");
+                $"'{_scope.Text(negated)}' would be the opposite of a temperature ({operand.Type.Unit}), which depends on where the scale has its zero; " +
+                "take a difference of two temperatures first.");
             return null;
         }
 
@@ -118,7 +119,8 @@ internal sealed class TermBinder
             ProblemCatalogue.LimitExceeded,
             syntax.Start,
             syntax.End,
-            $"With all that its readings derive from, '{Excerpt.Of(_scope.Text(syntax))}' has more than {limit} {what}; measure something in between (setting '{setting}').");
+            $"With all that its readings derive from, '{Excerpt.Of(_scope.Text(syntax))}' has more than {limit} {what}; " +
+            $"measure something in between (setting '{setting}').");
         return false;
     }
 

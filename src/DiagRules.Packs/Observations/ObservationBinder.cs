@@ -78,7 +78,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             problems,
             ProblemCatalogue.ValueDoesNotFit,
             value,
-            $"'{repair.Id}' is {EntryKinds.Name(repair)} that was tried, and '{Excerpt.Of(value.Value)}' is not what can come of it; it takes {Wording.Or(Results.Keys)}.{Spelling.DidYouMean(value.Value, Results.Keys)}");
+            $"'{repair.Id}' is {EntryKinds.Name(repair)} that was tried, and '{Excerpt.Of(value.Value)}' is not what can come of it; " +
+            $"it takes {Wording.Or(Results.Keys)}.{Spelling.DidYouMean(value.Value, Results.Keys)}");
         return null;
     }
 
@@ -91,7 +92,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 id,
-                $"'{reading.Id}' is worked out from other readings and not observed itself; {(bases.Count == 0 ? "leave it out" : "give " + Wording.And(bases))}.");
+                $"'{reading.Id}' is worked out from other readings and not observed itself; " +
+                $"{(bases.Count == 0 ? "leave it out" : "give " + Wording.And(bases))}.");
             return null;
         }
 
@@ -117,7 +119,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 value,
-                $"'{reading.Id}' is a reading, and '{Excerpt.Of(value.Value)}' is not a value of it; it takes {Measure.Describe(expected)} such as '{Measure.Example(expected)}', 'over-range', 'under-range' or 'cannot-tell'.");
+                $"'{reading.Id}' is a reading, and '{Excerpt.Of(value.Value)}' is not a value of it; " +
+                $"it takes {Measure.Describe(expected)} such as '{Measure.Example(expected)}', 'over-range', 'under-range' or 'cannot-tell'.");
             return null;
         }
 
@@ -139,8 +142,10 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             isBare ? ProblemCatalogue.UnitMissing : ProblemCatalogue.ValueDoesNotFit,
             value,
             isBare
-                ? $"'{Excerpt.Of(value.Value)}' has no unit; '{reading.Id}' is {Measure.Describe(expected)}, so write '{Measure.Example(expected, Excerpt.Of(value.Value))}' if that is what was read."
-                : $"'{reading.Id}' is {Measure.Describe(expected)}, and '{Excerpt.Of(value.Value)}' is {Measure.Describe(found)}; it takes a value such as '{Measure.Example(expected)}'.");
+                ? $"'{Excerpt.Of(value.Value)}' has no unit; " +
+                  $"'{reading.Id}' is {Measure.Describe(expected)}, so write '{Measure.Example(expected, Excerpt.Of(value.Value))}' if that is what was read."
+                : $"'{reading.Id}' is {Measure.Describe(expected)}, and '{Excerpt.Of(value.Value)}' is {Measure.Describe(found)}; " +
+                  $"it takes a value such as '{Measure.Example(expected)}'.");
         return null;
     }
 
@@ -152,7 +157,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
                 problems,
                 ProblemCatalogue.ValueDoesNotFit,
                 value,
-                $"'{Excerpt.Of(value.Value)}' is outside what is plausible for '{reading.Id}' ({reading.Plausible}); it is taken for a slip of the pen (unit, decimal point), kept on record and used for nothing.");
+                $"'{Excerpt.Of(value.Value)}' is outside what is plausible for '{reading.Id}' ({reading.Plausible}); " +
+                "it is taken for a slip of the pen (unit, decimal point), kept on record and used for nothing.");
         }
     }
 
@@ -172,7 +178,8 @@ internal sealed class ObservationBinder(Func<string, Entry?> find, Func<IEnumera
             problems,
             ProblemCatalogue.ValueDoesNotFit,
             value,
-            $"'{graded.Id}' is {EntryKinds.Name(graded)}, and '{Excerpt.Of(value.Value)}' is not a grade; it takes {Wording.Or(graded.Grades.Append(ReservedWords.CannotTell))}.");
+            $"'{graded.Id}' is {EntryKinds.Name(graded)}, and '{Excerpt.Of(value.Value)}' is not a grade; " +
+            $"it takes {Wording.Or(graded.Grades.Append(ReservedWords.CannotTell))}.");
         return null;
     }
 

@@ -25,7 +25,10 @@ internal static class AccuracyReader
         var parts = Split(text);
         if (parts.Count > 2)
         {
-            Report(text, ProblemCatalogue.NumberNotReadable, $"'{Excerpt.Of(text.Value)}' has more than two parts; an accuracy is a percentage, a fixed part, or both: '0.5 % + {Measure.Example(WidthOf(unit), "0.02")}'.", problems);
+            Report(text, ProblemCatalogue.NumberNotReadable,
+                $"'{Excerpt.Of(text.Value)}' has more than two parts; " +
+                $"an accuracy is a percentage, a fixed part, or both: '0.5 % + {Measure.Example(WidthOf(unit), "0.02")}'.",
+                problems);
             return null;
         }
 
@@ -36,7 +39,10 @@ internal static class AccuracyReader
             var isRelative = part.Value.EndsWith('%');
             if ((isRelative ? relative : width) is not null)
             {
-                Report(part, ProblemCatalogue.NumberNotReadable, $"'{Excerpt.Of(part.Value)}' is a second part of the same kind; an accuracy is a percentage of the reading, a fixed part, or one of each.", problems);
+                Report(part, ProblemCatalogue.NumberNotReadable,
+                    $"'{Excerpt.Of(part.Value)}' is a second part of the same kind; " +
+                    "an accuracy is a percentage of the reading, a fixed part, or one of each.",
+                    problems);
                 return null;
             }
 
@@ -92,7 +98,10 @@ internal static class AccuracyReader
             return ExpectedType.IsMet(part, TermType.Of(width.Unit), WidthOf(unit), problems);
         }
 
-        Report(part, ProblemCatalogue.TemperaturesMixed, $"'{Excerpt.Of(part.Value)}' is a temperature, and an accuracy is a difference of two; write '{width with { Unit = Kelvin }}'.", problems);
+        Report(part, ProblemCatalogue.TemperaturesMixed,
+            $"'{Excerpt.Of(part.Value)}' is a temperature, and an accuracy is a difference of two; " +
+            $"write '{width with { Unit = Kelvin }}'.",
+            problems);
         return false;
     }
 
@@ -108,7 +117,10 @@ internal static class AccuracyReader
             return digits * step.Unit.WidthToSi(step.Value);
         }
 
-        Report(part, ProblemCatalogue.RequiredKeyMissing, $"'{Excerpt.Of(part.Value)}' counts in the last digit of the meter; say what one is worth, such as 'resolution: {Measure.Example(WidthOf(unit), "0.01")}'.", problems);
+        Report(part, ProblemCatalogue.RequiredKeyMissing,
+            $"'{Excerpt.Of(part.Value)}' counts in the last digit of the meter; " +
+            $"say what one is worth, such as 'resolution: {Measure.Example(WidthOf(unit), "0.01")}'.",
+            problems);
         return null;
     }
 
@@ -119,7 +131,10 @@ internal static class AccuracyReader
             return true;
         }
 
-        Report(part, ProblemCatalogue.NumberNotReadable, $"'{Excerpt.Of(part.Value)}' is below zero; an accuracy holds to both sides, so write '{part.Value[1..]}'.", problems);
+        Report(part, ProblemCatalogue.NumberNotReadable,
+            $"'{Excerpt.Of(part.Value)}' is below zero; " +
+            $"an accuracy holds to both sides, so write '{Excerpt.Of(part.Value[1..])}'.",
+            problems);
         return false;
     }
 

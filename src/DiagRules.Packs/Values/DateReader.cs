@@ -17,7 +17,10 @@ internal static class DateReader
 
     /// <summary>A day, or <see langword="null"/> after reporting.</summary>
     public static string? ReadDate(PlacedText text, string key, ProblemSink problems) =>
-        Read(text, Dates, $"'{key}' is '{Excerpt.Of(text.Value)}'; it takes a day that the calendar has, year first (ISO 8601), such as '2026-03-02'.", problems);
+        Read(text, Dates,
+            $"'{key}' is '{Excerpt.Of(text.Value)}'; " +
+            "it takes a day that the calendar has, year first (ISO 8601), such as '2026-03-02'.",
+            problems);
 
     /// <summary>A day, a time, or both, or <see langword="null"/> after reporting.</summary>
     public static string? ReadMoment(PlacedText text, string key, ProblemSink problems) =>

@@ -16,7 +16,10 @@ internal static class FlagReader
             case "no":
                 return false;
             case var value when ReservedWords.IsYamlConstant(value):
-                Report(text, ProblemCatalogue.TrueFalseOrNull, $"'{key}' is '{value}', which other tools read in their own way; write 'yes' or 'no'.", problems);
+                Report(text, ProblemCatalogue.TrueFalseOrNull,
+                    $"'{key}' is '{value}', which other tools read in their own way; " +
+                    "write 'yes' or 'no'.",
+                    problems);
                 return null;
             case var value:
                 Report(text, ProblemCatalogue.WrongKindOfValue, $"'{key}' is '{Excerpt.Of(value)}'; it takes 'yes' or 'no', in small letters.", problems);

@@ -36,7 +36,10 @@ internal static class IdReader
         var what = kind == IdKind.Grade ? "grade" : "id";
         if (ReservedWords.IsYamlConstant(id))
         {
-            Report(text, ProblemCatalogue.TrueFalseOrNull, $"'{Excerpt.Of(id)}' as {Wording.An(what)} is read by other tools in their own way; pick another word.", problems);
+            Report(text, ProblemCatalogue.TrueFalseOrNull,
+                $"'{Excerpt.Of(id)}' as {Wording.An(what)} is read by other tools in their own way; " +
+                "pick another word.",
+                problems);
             return null;
         }
 

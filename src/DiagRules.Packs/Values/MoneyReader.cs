@@ -46,7 +46,8 @@ internal static class MoneyReader
         }
 
         Report(text, ProblemCatalogue.UnknownUnit,
-            $"'{Excerpt.Of(text.Value)}' is not a cost; write the amount and the currency in three capital letters, such as '2 EUR', or a bare number for minutes' worth.", problems);
+            $"'{Excerpt.Of(text.Value)}' is not a cost; " +
+            "write the amount and the currency in three capital letters, such as '2 EUR', or a bare number for minutes' worth.", problems);
         return null;
     }
 
@@ -69,7 +70,8 @@ internal static class MoneyReader
             return (number.Value, unit.Length == 0 ? "" : unit[1..]);
         }
 
-        Report(text, ProblemCatalogue.NumberNotReadable, $"'{Excerpt.Of(text.Value)}' is not an amount as packs write it: write '{Excerpt.Of($"{text.Value[..number.Length]} {unit.Trim()}")}', with one space.", problems);
+        var spelling = Excerpt.Of($"{text.Value[..number.Length]} {unit.Trim()}");
+        Report(text, ProblemCatalogue.NumberNotReadable, $"'{Excerpt.Of(text.Value)}' is not an amount as packs write it: write '{spelling}', with one space.", problems);
         return null;
     }
 

@@ -11,6 +11,11 @@ namespace DiagRules.Packs.Values;
 /// <param name="Build">What stands behind the plus; it does not count in the order.</param>
 internal sealed partial record SemanticVersion(int Major, int Minor, int Patch, string Prerelease = "", string Build = "") : IComparable<SemanticVersion>
 {
+    // The expression that semver.org itself offers, groups without names.
+    private const string Whole = "(0|[1-9][0-9]*)";
+    private const string PrereleasePart = "(?:0|[1-9][0-9]*|[0-9]*[a-zA-Z-][0-9a-zA-Z-]*)";
+    private const string BuildPart = "[0-9a-zA-Z-]+";
+
     /// <summary>The version of a calculation library.</summary>
     public static SemanticVersion From(Version version) => new(version.Major, version.Minor, Math.Max(version.Build, 0));
 
@@ -70,7 +75,6 @@ internal sealed partial record SemanticVersion(int Major, int Minor, int Patch, 
     private static int? Number(Match match, int group) =>
         int.TryParse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
-    // The expression that semver.org itself offers, groups without names.
-    [GeneratedRegex(@"^(0|[1-9][0-9]*)\.(0|[1-9][0-9]*)\.(0|[1-9][0-9]*)(?:-((?:0|[1-9][0-9]*|[0-9]*[a-zA-Z-][0-9a-zA-Z-]*)(?:\.(?:0|[1-9][0-9]*|[0-9]*[a-zA-Z-][0-9a-zA-Z-]*))*))?(?:\+([0-9a-zA-Z-]+(?:\.[0-9a-zA-Z-]+)*))?\z")]
+    [GeneratedRegex($@"^{Whole}\.{Whole}\.{Whole}(?:-({PrereleasePart}(?:\.{PrereleasePart})*))?(?:\+({BuildPart}(?:\.{BuildPart})*))?\z")]
     private static partial Regex Pattern();
 }

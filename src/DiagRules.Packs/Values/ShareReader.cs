@@ -30,7 +30,8 @@ internal static class ShareReader
         problems.Add(
             ProblemCatalogue.BadShare,
             text.At(0, text.Value.Length),
-            $"The share of '{subject}' is '{Excerpt.Of(text.Value)}'; it must be a plain number of 0 or more, such as '9': how often it is behind a complaint compared with the others.");
+            $"The share of '{subject}' is '{Excerpt.Of(text.Value)}'; " +
+            "it must be a plain number of 0 or more, such as '9': how often it is behind a complaint compared with the others.");
         return null;
     }
 }

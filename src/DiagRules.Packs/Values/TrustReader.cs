@@ -30,7 +30,8 @@ internal static class TrustReader
         problems.Add(
             ProblemCatalogue.NotAProbability,
             text.At(0, text.Value.Length),
-            $"Trust is '{Excerpt.Of(text.Value)}'; it takes a number from 0 (not believed at all) to 1 (certain), or '{Doubtful}' ({Observation.Doubtful.ToString(System.Globalization.CultureInfo.InvariantCulture)}).");
+            $"Trust is '{Excerpt.Of(text.Value)}'; " +
+            $"it takes a number from 0 (not believed at all) to 1 (certain), or '{Doubtful}' ({Observation.Doubtful.ToString(System.Globalization.CultureInfo.InvariantCulture)}).");
         return null;
     }
 }

@@ -30,7 +30,10 @@ internal static class VersionReader
         var range = VersionRange.Parse(text.Value);
         if (range is null)
         {
-            Report(text, $"'{Excerpt.Of(text.Value)}' is not a range of versions; write '1.2.3' for just that one, '1.2.x' for any 1.2, or '1.x' for any 1.", problems);
+            Report(text,
+                $"'{Excerpt.Of(text.Value)}' is not a range of versions; " +
+                "write '1.2.3' for just that one, '1.2.x' for any 1.2, or '1.x' for any 1.",
+                problems);
         }
 
         return range;

@@ -192,7 +192,11 @@ internal sealed class SituationFaults
 
     private void Openable(string subject, IReadOnlyList<int> needs, AccessOpening openings)
     {
-        if (!openings.CanBeOpenTogether(needs))
+        if (openings.IsTooTangled(needs))
+        {
+            _faults.Add($"{subject} needs more than {AccessOpening.MostTangled} accesses, directly or through others, and some of them exclude each other; fewer can be sorted out.");
+        }
+        else if (!openings.CanBeOpenTogether(needs))
         {
             _faults.Add($"{subject} needs accesses {string.Join(", ", needs)} open together, but they, or what they need, exclude each other.");
         }

@@ -155,4 +155,12 @@ public class HeadProblemTests
                 """).ShouldReport(
             "DR2001",
             "'labour' has no place in a section file: it says what the whole pack is, so write it in pack.yaml.");
+
+    [Fact]
+    public void BaseThatIsNotThere_ReportsDR1103() =>
+        PackText.WithHead(PackText.Head + """
+            extends: [«electro-hydraulic-unit@1.x»]
+            """).ShouldReport(
+            "DR1103",
+            "No pack 'electro-hydraulic-unit' (1.x is asked for) in the catalog, which has no version of it.");
 }

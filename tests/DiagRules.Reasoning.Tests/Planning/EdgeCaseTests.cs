@@ -24,6 +24,18 @@ public sealed class EdgeCaseTests
     }
 
     [Fact]
+    public void NothingToPay_StillRanksByCost()
+    {
+        var free = new PlanRepair { Cost = 0, Cures = [new(0, 1)] };
+        var dear = new PlanRepair { Cost = 9, Cures = [new(0, 1)] };
+        var cheap = new PlanRepair { Cost = 4, Cures = [new(0, 1)] };
+
+        var plan = Plans.Of(new Situation { Probabilities = [1], SpecialistCost = 50, Repairs = [dear, cheap, free] });
+
+        plan.Steps.Select(s => s.Total).ShouldBe([0, 4, 9, 50], 1e-12);
+    }
+
+    [Fact]
     public void FreeRepair_IsTriedBeforeAnythingIsPaidFor()
     {
         var free = new PlanRepair { Cost = 0, Cures = [new(3, 0.2)] };

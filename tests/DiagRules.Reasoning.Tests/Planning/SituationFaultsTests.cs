@@ -30,6 +30,13 @@ public sealed class SituationFaultsTests
         ["together"] = (
             WithAccess(new() { Cost = 5, Excludes = [0] }) with { Repairs = [new() { Cost = 1, Cures = [], Needs = [0, 1] }] },
             "Repair 0 needs accesses 0, 1 open together, but they, or what they need, exclude each other."),
+        ["tangled"] = (
+            Sound with
+            {
+                Accesses = [.. Enumerable.Range(0, 13).Select(i => new PlanAccess { Cost = 1, Excludes = i == 0 ? [1] : [] })],
+                Repairs = [new() { Cost = 1, Cures = [], Needs = [.. Enumerable.Range(0, 13)] }],
+            },
+            "Repair 0 needs more than 12 accesses, directly or through others, and some of them exclude each other; fewer can be sorted out."),
         ["no answers"] = (WithCheck(), "Check 0 has no answers; it needs at least one."),
         ["likelihoods"] = (WithCheck(new PlanOutcome { Likelihoods = [1], Unlisted = 1 }), "Answer 0 of check 0 has 1 likelihoods; there are 2 causes."),
         ["column"] = (WithCheck(new PlanOutcome { Likelihoods = [1, 0.7], Unlisted = 1 }), "The answers of check 0 add up to 0.7 under cause 1; they must add up to 1."),

@@ -6,6 +6,9 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// </remarks>
 internal sealed class AccessOpening
 {
+    /// <summary>The most accesses whose order is searched; at most 2 to this power states.</summary>
+    internal const int MostTangled = 12;
+
     private readonly IReadOnlyList<PlanAccess> _accesses;
     private readonly int[][] _excludes;
 
@@ -40,6 +43,15 @@ internal sealed class AccessOpening
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// Whether so many accesses are involved, some of them excluding others, that trying their orders could take for ever.
+    /// </summary>
+    internal bool IsTooTangled(IReadOnlyList<int> needs)
+    {
+        var closure = Closure(needs);
+        return closure.Length > MostTangled && closure.Any(a => _excludes[a].Any(closure.Contains));
     }
 
     internal bool CanBeOpenTogether(IReadOnlyList<int> needs) => TryOpen(Bits.Empty(_accesses.Count), needs, out _, out _);

@@ -31,7 +31,8 @@ internal sealed class Lookahead
         _stepRanking = new StepRanking(board, _pool);
     }
 
-    internal int Deepest { get; private set; }
+    /// <summary>The most steps looked ahead since this was set.</summary>
+    internal int Deepest { get; set; }
 
     /// <summary>Takes up the base policy and, for every repair, the plan that begins with it: the plans to start from.</summary>
     internal void Prepare(in Position start)
@@ -56,7 +57,6 @@ internal sealed class Lookahead
     {
         _tolerance = tolerance;
         _breadth = breadth;
-        Deepest = 0;
     }
 
     /// <summary>The expected cost of a check and what is best after it as far as is known; more than the limit when it is not below that.</summary>

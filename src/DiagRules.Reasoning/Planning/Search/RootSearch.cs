@@ -38,6 +38,7 @@ internal sealed class RootSearch
         var repairsOnly = _board.Policy.Cost(start.Weights, start.Mass, start.State, _board.Tried, _trace);
         repairsOnly = _trace.Count == 0 ? _compiled.SpecialistCost : Math.Min(repairsOnly, _compiled.SpecialistCost);
         List(start);
+        _lookahead.Prepare(start);
         LookOnce(start);
         CreditRepairsOnly(start, repairsOnly);
         var isExact = Deepen(start);
@@ -73,8 +74,7 @@ internal sealed class RootSearch
         var limit = _meter.Limit;
         _meter.Limit = long.MinValue;
         _lookahead.Restart(0, 0);
-        _lookahead.Prepare(start);
-        foreach (var step in _steps)
+        foreach (var step in _steps.Where(s => !s.IsExact))
         {
             Follow(start, step);
         }
@@ -101,6 +101,7 @@ internal sealed class RootSearch
     /// <summary>Whether the best step is proven to be the best.</summary>
     private bool Deepen(Position start)
     {
+        var isDeeper = false;
         for (var pass = 0; pass < Passes.Length && !_meter.IsExhausted; pass++)
         {
             // Good plans in hand first: they cut most of the exact search short.
@@ -110,9 +111,23 @@ internal sealed class RootSearch
             }
 
             Deepen(start, Passes[pass]);
+            isDeeper = true;
         }
 
-        return Best().Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
+        if (isDeeper)
+        {
+            // Steps that were not followed up get the benefit of the plans found meanwhile.
+            LookOnce(start);
+        }
+
+        var best = Best();
+        var isExact = best.Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
+        if (isExact)
+        {
+            best.Settle(best.Total, best.Depth);
+        }
+
+        return isExact;
     }
 
     private void Deepen(Position start, (double Tolerance, double Breadth, int Steps) pass)
@@ -126,6 +141,7 @@ internal sealed class RootSearch
 
     private void Follow(Position start, RootStep step)
     {
+        _lookahead.Deepest = 1;
         if (step.Kind == StepKind.Check)
         {
             step.Improve(_lookahead.Check(start, step.Compiled, double.PositiveInfinity, 1, out _), _lookahead.Deepest);
@@ -201,8 +217,9 @@ internal sealed class RootSearch
     private Plan Result(double repairsOnly, bool isExact)
     {
         var best = Best().Total;
+        var dearest = _steps.Max(s => s.Total);
         // Totals that differ by rounding only are the same, so that the order does not hang on the last digit.
-        var unit = Math.Max(best, double.Epsilon) * 1e-11;
+        var unit = dearest > 0 ? dearest * 1e-12 : 1;
         NextStep[] steps = [.. _steps.OrderBy(s => Math.Round((s.Total - best) / unit)).ThenBy(s => s.IsIdle).ThenBy(s => s.Kind).ThenBy(s => s.Index).Select(ToNextStep)];
         return new Plan
         {

@@ -2,7 +2,8 @@ namespace DiagRules.Reasoning.Planning.Search;
 
 /// <summary>Ranks the steps at a position by one look ahead, to choose those worth following up. Its numbers are promises, not plans.</summary>
 /// <remarks>
-/// A check promises what the plans in the pool would cost after its answers, less what repairs save because it opens their access.
+/// A check promises what the plans in the pool would cost after its answers. (Crediting it in advance with the access that it opens for repairs was
+/// tried and led the search astray: plans that share the access turn up by themselves once the check is followed up.)
 /// Checks behind the same closed access are looked at together as well: the access is charged once against the best of them, half of the gain of the
 /// second best, a quarter of the third and so on, since what they tell overlaps. So one dear access is not turned down check by check.
 /// </remarks>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Diagnostics.CodeAnalysis;
 using DiagRules.Model.Quantities;
 using DiagRules.Packs.Text;
@@ -16,16 +17,19 @@ internal static class UnitScanner
     private const int Longest = 32;
 
     // What people write for the symbols of the table; the near-misses in letters are found by spelling.
-    private static readonly Dictionary<string, string> Usual = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["volt"] = "V", ["volts"] = "V", ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A",
-        ["\u03A9"] = "ohm", ["\u2126"] = "ohm", ["ohms"] = "ohm", ["m\u03A9"] = "mohm", ["k\u03A9"] = "kohm",
-        ["\u00B0C"] = "degC", ["celsius"] = "degC", ["degrees"] = "deg", ["\u00B0"] = "deg", ["kelvin"] = "K",
-        ["Nm"] = "N.m", ["liter"] = "L", ["litre"] = "L", ["liters"] = "L", ["litres"] = "L", ["l"] = "L", ["ml"] = "mL", ["cc"] = "mL",
-        ["sec"] = "s", ["secs"] = "s", ["seconds"] = "s", ["minute"] = "min", ["minutes"] = "min", ["hr"] = "h", ["hour"] = "h", ["hours"] = "h",
-        ["watt"] = "W", ["watts"] = "W", ["percent"] = "%", ["pc"] = "%", ["inch"] = "in", ["inches"] = "in", ["\u00B5A"] = "uA", ["\u03BCA"] = "uA",
-        ["bars"] = "bar", ["tonne"] = "t", ["tonnes"] = "t", ["sqmm"] = "mm2", ["mm\u00B2"] = "mm2", ["cm\u00B3"] = "cm3", ["hertz"] = "Hz",
-    };
+    private static readonly (string Written, string Symbol)[] Usual =
+    [
+        ("volt", "V"), ("volts", "V"), ("amp", "A"), ("amps", "A"), ("ampere", "A"), ("amperes", "A"), ("\u03A9", "ohm"), ("\u2126", "ohm"),
+        ("ohms", "ohm"), ("m\u03A9", "mohm"), ("k\u03A9", "kohm"), ("M\u03A9", "Mohm"), ("\u00B0C", "degC"), ("celsius", "degC"), ("degrees", "deg"),
+        ("\u00B0", "deg"), ("kelvin", "K"), ("Nm", "N.m"), ("liter", "L"), ("litre", "L"), ("liters", "L"), ("litres", "L"), ("l", "L"),
+        ("ml", "mL"), ("cc", "mL"), ("sec", "s"), ("secs", "s"), ("seconds", "s"), ("minute", "min"), ("minutes", "min"), ("hr", "h"),
+        ("hour", "h"), ("hours", "h"), ("watt", "W"), ("watts", "W"), ("percent", "%"), ("pc", "%"), ("inch", "in"), ("inches", "in"),
+        ("\u00B5A", "uA"), ("\u03BCA", "uA"), ("bars", "bar"), ("tonne", "t"), ("tonnes", "t"), ("sqmm", "mm2"), ("mm\u00B2", "mm2"),
+        ("cm\u00B3", "cm3"), ("hertz", "Hz"),
+    ];
+
+    private static readonly FrozenDictionary<string, string> SymbolOf =
+        Usual.ToFrozenDictionary(usual => usual.Written, usual => usual.Symbol, StringComparer.Ordinal);
 
     /// <summary>Whether a unit may begin here.</summary>
     public static bool Begins(ReadOnlySpan<char> text) => text.Length > 0 && BeginsPart(text[0]);
@@ -100,8 +104,11 @@ internal static class UnitScanner
         return corrected;
     }
 
+    // Written-out words are known in any letters, signs only as they are: a capital M is a thousand million times a small one.
     private static IReadOnlyList<string> NearPart(string part) =>
-        Usual.TryGetValue(part, out var usual) ? [usual] : Spelling.Near(part, UnitTable.Symbols);
+        SymbolOf.TryGetValue(part, out var usual) || (part.Length > 3 && SymbolOf.TryGetValue(part.ToLowerInvariant(), out usual))
+            ? [usual]
+            : Spelling.Near(part, UnitTable.Symbols);
 
     private static int PartEnd(ReadOnlySpan<char> text, int from)
     {
