@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Linq.Expressions;
 using System.Reflection;
+using System.Text;
 using NRules.Extensibility;
 
 namespace DiagRules.Rules;
@@ -41,13 +42,10 @@ internal sealed class DirectExpressionCompiler : IExpressionCompiler
 
     private static Delegate CompileShape(LambdaExpression lambda)
     {
-        if (new ConstantFinder().IsIn(lambda) || lambda.Body is not BlockExpression block)
-        {
-            return lambda.Compile();
-        }
-
-        var shape = string.Join("; ", block.Expressions.Select(part => $"{part} : {part.Type}"));
-        return ByShape.GetOrAdd((lambda.Type, shape), _ => lambda.Compile());
+        var shape = new Shape(lambda);
+        return shape.HasConstants || lambda.Body is not BlockExpression
+            ? lambda.Compile()
+            : ByShape.GetOrAdd((lambda.Type, shape.Text), _ => lambda.Compile());
     }
 
     private sealed class FactTest<TFact, T>(Func<TFact, object> read, Func<T, bool> test)
@@ -55,19 +53,31 @@ internal sealed class DirectExpressionCompiler : IExpressionCompiler
         public bool Holds(TFact fact) => test((T)read(fact));
     }
 
-    private sealed class ConstantFinder : ExpressionVisitor
+    /// <summary>What a lambda does, part by part with every type in full: the text of an expression alone leaves out whose method it calls.</summary>
+    private sealed class Shape : ExpressionVisitor
     {
-        private bool _isFound;
+        private readonly StringBuilder _text = new();
 
-        public bool IsIn(Expression expression)
+        public Shape(Expression expression) => Visit(expression);
+
+        public bool HasConstants { get; private set; }
+
+        public string Text => _text.ToString();
+
+        public override Expression? Visit(Expression? node)
         {
-            Visit(expression);
-            return _isFound;
+            if (node is not null)
+            {
+                var method = (node as MethodCallExpression)?.Method;
+                _text.Append(node).Append(':').Append(node.Type.FullName).Append(':').Append(method?.DeclaringType?.FullName).Append(';');
+            }
+
+            return base.Visit(node);
         }
 
         protected override Expression VisitConstant(ConstantExpression node)
         {
-            _isFound = true;
+            HasConstants = true;
             return node;
         }
     }
