@@ -120,7 +120,7 @@ public sealed partial class InferenceEngine
             var isOpen = request.RoleOf(node) == NodeRole.Open;
             if (Network.Nodes[node].Kind == NodeKind.Root)
             {
-                request.SetRole(node, NodeRole.Free);
+                request.SetRole(node, isOpen ? NodeRole.Open : NodeRole.Free);
             }
             else if (RoleOf(node, state, isOpen) is var role && role == NodeRole.Soft)
             {

@@ -67,7 +67,7 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
         }
     }
 
-    /// <summary>Probability that each root has its second grade, times <paramref name="factor"/>.</summary>
+    /// <summary>Probability that each root has its second grade, times <paramref name="factor"/>; and, last, the factor.</summary>
     public void ReadPresent(ReadOnlySpan<int> roots, Span<double> present, double factor)
     {
         present.Clear();
@@ -77,6 +77,8 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
             Read(roots[i], posterior);
             present[i] = posterior[1] * factor;
         }
+
+        present[^1] = factor;
     }
 
     /// <summary>Remembers the evidence as it is, for <see cref="Vary"/>.</summary>

@@ -81,5 +81,5 @@ internal sealed class Tape : IPlan
     public int[] Alone { get; init; } = [];
 
     /// <summary>Whether a node is a variable with a state per grade, and not one that is only gathered up to the grade seen.</summary>
-    public bool IsReadable(int node) => VariableOf[node] >= 0 && Variables[VariableOf[node]].Form is (Gathering.None or Gathering.Latest);
+    public bool IsReadable(int node) => VariableOf[node] >= 0 && Variables[VariableOf[node]].IsByGrade;
 }

@@ -97,7 +97,7 @@ internal sealed class TapeDraft
 
     private void Add(int node, Gathering form, int[] runs)
     {
-        var variable = new TapeVariable(Variables.Count, node, runs.Length, form, runs);
+        var variable = new TapeVariable(Variables.Count, node, form, runs, _network.Nodes[node].Grades);
         foreach (var parent in _network.Nodes[node].Parents)
         {
             if (ReadableOf(parent.Node) is { } above)

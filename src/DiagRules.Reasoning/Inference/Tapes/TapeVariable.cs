@@ -17,13 +17,16 @@ internal enum Gathering : byte
 }
 
 /// <summary>A variable of a tape: a node with its grades, or runs of them.</summary>
-internal sealed class TapeVariable(int number, int node, int states, Gathering form, int[] runs)
+internal sealed class TapeVariable(int number, int node, Gathering form, int[] runs, int grades)
 {
     public int Number { get; } = number;
 
     public int Node { get; } = node;
 
-    public int States { get; } = states;
+    public int States => Runs.Length;
+
+    /// <summary>Whether its states are the grades of the node, so that it can be read at one.</summary>
+    public bool IsByGrade { get; } = form is Gathering.None or Gathering.Latest && runs.Length == grades;
 
     public Gathering Form { get; } = form;
 
