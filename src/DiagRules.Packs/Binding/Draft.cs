@@ -12,6 +12,7 @@ namespace DiagRules.Packs.Binding;
 internal sealed class Draft
 {
     private readonly Dictionary<string, Declared> _byId;
+    private HashSet<string> _chassis = [];
     private Declared[]? _nodes;
     private IReadOnlyList<string?>? _differing;
 
@@ -34,7 +35,19 @@ internal sealed class Draft
 
     public MemberSets Sets { get; set; } = MemberSets.None;
 
-    public ImmutableArray<string> Chassis { get; set; } = [];
+    /// <summary>Chassis codes in the order of <c>pack.yaml</c>.</summary>
+    public ImmutableArray<string> Chassis
+    {
+        get;
+        set
+        {
+            field = value;
+            _chassis = value.ToHashSet(StringComparer.Ordinal);
+        }
+    } = [];
+
+    /// <summary>Whether a chassis is declared.</summary>
+    public bool HasChassis(string code) => _chassis.Contains(code);
 
     /// <summary>
     /// Chassis on which parameters differ, with one on which they do not; a single <see langword="null"/> where none are declared.
