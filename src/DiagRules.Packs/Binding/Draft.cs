@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DiagRules.Model;
 using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Sets;
@@ -11,7 +12,9 @@ namespace DiagRules.Packs.Binding;
 internal sealed class Draft
 {
     private readonly Dictionary<string, Declared> _byId;
+    private HashSet<string> _chassis = [];
     private Declared[]? _nodes;
+    private IReadOnlyList<string?>? _differing;
 
     public Draft(PackLimits limits, ProblemSink problems)
         : this(limits, problems, new(StringComparer.Ordinal), new(problems))
@@ -32,7 +35,25 @@ internal sealed class Draft
 
     public MemberSets Sets { get; set; } = MemberSets.None;
 
-    public ImmutableArray<string> Chassis { get; set; } = [];
+    /// <summary>Chassis codes in the order of <c>pack.yaml</c>.</summary>
+    public ImmutableArray<string> Chassis
+    {
+        get;
+        set
+        {
+            field = value;
+            _chassis = value.ToHashSet(StringComparer.Ordinal);
+        }
+    } = [];
+
+    /// <summary>Whether a chassis is declared.</summary>
+    public bool HasChassis(string code) => _chassis.Contains(code);
+
+    /// <summary>
+    /// Chassis on which parameters differ, with one on which they do not; a single <see langword="null"/> where none are declared.
+    /// Known when the parameters are bound.
+    /// </summary>
+    public IReadOnlyList<string?> DifferingChassis => _differing ??= FindDifferingChassis();
 
     public Currencies Money { get; }
 
@@ -47,10 +68,10 @@ internal sealed class Draft
     public Dictionary<string, ImmutableArray<Declared>> Sections { get; private init; } = new(StringComparer.Ordinal);
 
     /// <summary>Ids that a layer took away, with the place; what still refers to them is reported there.</summary>
-    public Dictionary<string, SourcePlace> Removed { get; private init; } = new(StringComparer.Ordinal);
+    public Dictionary<string, SourcePlace> Removed { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Places that refer to what was taken away.</summary>
-    public List<(string Id, SourcePlace Place)> Dangling { get; private init; } = [];
+    public List<(string Id, SourcePlace Place)> Dangling { get; } = [];
 
     /// <summary>Every mention of an entry by another.</summary>
     public List<Reference> References { get; } = [];
@@ -64,7 +85,6 @@ internal sealed class Draft
         Words = Words,
         Systems = Systems,
         Sections = Sections,
-        Removed = Removed,
     };
 
     public IEnumerable<string> Ids => _byId.Keys;
@@ -87,6 +107,13 @@ internal sealed class Draft
 
     /// <summary>Everything declared, section by section.</summary>
     public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));
+
+    private List<string?> FindDifferingChassis()
+    {
+        var differing = Of(Section.Parameters).Select(parameter => parameter.Entry).OfType<Parameter>().SelectMany(parameter => parameter.ByChassis.Keys).ToHashSet(StringComparer.Ordinal);
+        var alike = Chassis.FirstOrDefault(chassis => !differing.Contains(chassis));
+        return Chassis.IsEmpty ? [null] : [.. Chassis.Where(differing.Contains), .. alike is null ? [] : new[] { alike }];
+    }
 }
 
 /// <summary>One entry mentions another.</summary>

@@ -12,7 +12,7 @@ internal static class EntryBase
     /// <summary>An entry with what its declaration knows put in.</summary>
     public static T Finish<T>(T entry, Declared declared)
         where T : Entry =>
-        (T)((Entry)entry with { Place = declared.Place, Only = declared.Only, Accepts = declared.Accepts });
+        (T)((Entry)entry with { Place = declared.Place, Only = declared.Only, Accepts = declared.Accepts, HostKeys = HostKeys.Read(declared.Body) });
 
     /// <summary>Chassis codes, each of them declared by the pack.</summary>
     public static ImmutableArray<string> Only(Draft draft, MapNode body) =>
@@ -20,13 +20,16 @@ internal static class EntryBase
 
     public static bool IsDeclared(Draft draft, ScalarNode code)
     {
-        if (draft.Chassis.Contains(code.Value, StringComparer.Ordinal))
+        if (draft.HasChassis(code.Value))
         {
             return true;
         }
 
         var known = draft.Chassis.IsEmpty ? "pack.yaml has no 'chassis'" : $"pack.yaml has {Wording.And(draft.Chassis)}";
-        draft.Problems.Add(ProblemCatalogue.ChassisNotDeclared, code.Place, $"No chassis '{Excerpt.Of(code.Value)}'; {known}.{Spelling.DidYouMean(code.Value, draft.Chassis)}");
+        draft.Problems.Add(
+            ProblemCatalogue.ChassisNotDeclared,
+            code.Place,
+            $"No chassis '{Excerpt.Of(code.Value)}'; {known}.{Spelling.DidYouMean(code.Value, draft.Chassis)}");
         return false;
     }
 
@@ -45,11 +48,16 @@ internal static class EntryBase
             if (descriptor is null)
             {
                 problems.Add(
-                    ProblemCatalogue.NoSuchId, key.Place, $"No problem code '{Excerpt.Of(key.Value)}'.{Spelling.DidYouMean(key.Value, ProblemCatalogue.All.Select(known => known.Code))}");
+                    ProblemCatalogue.NoSuchId,
+                    key.Place,
+                    $"No problem code '{Excerpt.Of(key.Value)}'.{Spelling.DidYouMean(key.Value, ProblemCatalogue.All.Select(known => known.Code))}");
             }
             else if (descriptor.Severity == Severity.Error)
             {
-                problems.Add(ProblemCatalogue.WrongKindOfValue, key.Place, $"'{key.Value}' ({descriptor.Title}) is an error, and only warnings can be accepted; mend what it reports.");
+                problems.Add(
+                    ProblemCatalogue.WrongKindOfValue,
+                    key.Place,
+                    $"'{key.Value}' ({descriptor.Title}) is an error, and only warnings can be accepted; mend what it reports.");
             }
             else if (value is ScalarNode reason)
             {

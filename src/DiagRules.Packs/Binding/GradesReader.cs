@@ -26,7 +26,7 @@ internal static class GradesReader
         }
 
         var texts = list.Items.OfType<ScalarNode>().ToList();
-        var grades = texts.Select(text => IsRefused(text) ? null : IdReader.Read(text.Text, IdKind.Grade, draft.Problems)).OfType<string>().ToImmutableArray();
+        var grades = texts.Select(text => IdWords.Read(text.Text, IdKind.Grade, draft.Problems)).OfType<string>().ToImmutableArray();
         if (texts.Count != list.Items.Count || grades.Length != texts.Count)
         {
             return [];
@@ -40,7 +40,10 @@ internal static class GradesReader
         if (grades.Length is < Fewest or > Most)
         {
             draft.Problems.Add(
-                ProblemCatalogue.BadGrades, place, $"'{declared.Id}' has {grades.Length} grade{(grades.Length == 1 ? "" : "s")} ({string.Join(", ", grades)}); it takes {Fewest} to {Most}, the healthy one first.");
+                ProblemCatalogue.BadGrades,
+                place,
+                $"'{declared.Id}' has {grades.Length} grade{(grades.Length == 1 ? "" : "s")} ({string.Join(", ", grades)}); it takes {Fewest} "
+                + $"to {Most}, the healthy one first.");
             return false;
         }
 
@@ -50,7 +53,9 @@ internal static class GradesReader
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.LimitExceeded, place, $"'{declared.Id}' has {grades.Length} grades; the limit is {draft.Limits.Grades} (setting '{nameof(PackLimits.Grades)}').");
+            ProblemCatalogue.LimitExceeded,
+            place,
+            $"'{declared.Id}' has {grades.Length} grades; the limit is {draft.Limits.Grades} (setting '{nameof(PackLimits.Grades)}').");
         return false;
     }
 
@@ -63,10 +68,10 @@ internal static class GradesReader
             return true;
         }
 
-        draft.Problems.Add(ProblemCatalogue.BadGrades, doubled.Place, $"'{doubled.Value}' stands twice among the grades of '{declared.Id}' ({string.Join(", ", texts.Select(text => text.Value))}).");
+        draft.Problems.Add(
+            ProblemCatalogue.BadGrades,
+            doubled.Place,
+            $"'{doubled.Value}' stands twice among the grades of '{declared.Id}' ({string.Join(", ", texts.Select(text => text.Value))}).");
         return false;
     }
-
-    /// <summary>Reported by the table of keys.</summary>
-    private static bool IsRefused(ScalarNode text) => ReservedWords.IsYamlConstant(text.Value);
 }

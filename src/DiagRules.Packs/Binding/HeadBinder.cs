@@ -29,7 +29,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
             return true;
         }
 
-        problems.Add(ProblemCatalogue.FormatNotSupported, format.Place, $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
+        problems.Add(
+            ProblemCatalogue.FormatNotSupported,
+            format.Place,
+            $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
         return false;
     }
 
@@ -44,7 +47,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         var labour = _fields.Text("labour") is { } rate ? draft.Money.ReadRate(rate.Text) : null;
         return new Head
         {
-            Id = _fields.Text("pack") is { } id ? IdReader.Read(id.Text, IdKind.Id, Problems) ?? "" : "",
+            Id = _fields.Text("pack") is { } id ? IdWords.Read(id.Text, IdKind.Id, Problems) ?? "" : "",
             Version = _fields.Text("version") is { } version ? VersionReader.Read(version.Text, Problems)?.ToString() ?? "" : "",
             Title = _fields.Sentence("title") ?? "",
             Place = _fields.Text("pack")?.Place ?? _head.Place,
@@ -63,15 +66,19 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
     private ImmutableArray<string> Chassis()
     {
         var codes = new List<string>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var text in _fields.Texts("chassis"))
         {
-            if (codes.Contains(text.Value, StringComparer.Ordinal))
+            if (!seen.Add(text.Value))
             {
                 Problems.Add(ProblemCatalogue.DuplicateKey, text.Place, $"'{text.Value}' stands twice in 'chassis'; keep one of them.");
             }
             else if (!Code().IsMatch(text.Value))
             {
-                Problems.Add(ProblemCatalogue.BadId, text.Place, $"'{Excerpt.Of(text.Value)}' is no chassis code: letters, digits, hyphens, points and underscores, at most 64.");
+                Problems.Add(
+                    ProblemCatalogue.BadId,
+                    text.Place,
+                    $"'{Excerpt.Of(text.Value)}' is no chassis code: letters, digits, hyphens, points and underscores, at most 64.");
             }
             else
             {
@@ -87,7 +94,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         var systems = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (var (key, value) in _fields.Map("systems")?.Pairs ?? [])
         {
-            if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode title)
+            if (IdWords.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode title)
             {
                 systems[word] = _fields.Sentence(title);
             }
@@ -104,7 +111,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         {
             foreach (var (key, value) in words?.Pairs ?? [])
             {
-                if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
+                if (IdWords.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
                     && ProbabilityReader.Read(text.Text, ProbabilityWords.Default, Problems) is { } probability)
                 {
                     known[word] = probability;
@@ -124,7 +131,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
 
         if (!LanguageTag().IsMatch(text.Value) && !ReservedWords.IsYamlConstant(text.Value))
         {
-            Problems.Add(ProblemCatalogue.WrongKindOfValue, text.Place, $"'{Excerpt.Of(text.Value)}' is no language tag; write for example 'en', 'de' or 'pt-BR' (BCP 47).");
+            Problems.Add(
+                ProblemCatalogue.WrongKindOfValue,
+                text.Place,
+                $"'{Excerpt.Of(text.Value)}' is no language tag; write for example 'en', 'de' or 'pt-BR' (BCP 47).");
         }
 
         return text.Value;
@@ -139,7 +149,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
 
         if (coexistence == 0)
         {
-            Problems.Add(ProblemCatalogue.NotAProbability, _fields.Text("coexistence")!.Place, "'coexistence' is 0, and two faults at once are never impossible; write a small number such as '0.05'.");
+            Problems.Add(
+                ProblemCatalogue.NotAProbability,
+                _fields.Text("coexistence")!.Place,
+                "'coexistence' is 0, and two faults at once are never impossible; write a small number such as '0.05'.");
         }
 
         return coexistence;

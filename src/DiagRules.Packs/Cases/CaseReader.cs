@@ -22,12 +22,19 @@ internal sealed class CaseReader(Draft draft, string packId)
     private ProblemSink Problems => draft.Problems;
 
     /// <summary>The cases that could be read, in ordinal order of ids.</summary>
-    public ImmutableArray<RecordedCase> Read(IEnumerable<Node> documents) =>
-        [.. documents.OfType<MapNode>().Select(Read).OfType<RecordedCase>().OrderBy(recorded => recorded.Id, StringComparer.Ordinal)];
+    public ImmutableArray<RecordedCase> Read(IEnumerable<Document> documents) =>
+        [.. documents.Select(Read).OfType<RecordedCase>().OrderBy(recorded => recorded.Id, StringComparer.Ordinal)];
+
+    private RecordedCase? Read(Document document)
+    {
+        var before = Problems.Errors;
+        new ShapeCheck(Problems).Check("case", document.Root, CaseShapes.CaseForm);
+        var read = document.Root is MapNode map ? Read(map) : null;
+        return Problems.Errors == before && !document.IsDamaged ? read : null;
+    }
 
     private RecordedCase? Read(MapNode map)
     {
-        var before = Problems.Errors;
         var fields = new Fields(draft, null, map);
         var id = fields.Text("case");
         new RequiredKeys(Problems).Check(id?.Value ?? "case", id?.Place ?? map.Place, map, CaseShapes.Case);
@@ -52,12 +59,12 @@ internal sealed class CaseReader(Draft draft, string packId)
             Source = fields.Sentence("source"),
         };
         CheckPack(fields);
-        return Problems.Errors == before && id is not null ? read : null;
+        return id is null ? null : read;
     }
 
     private string? Id(ScalarNode text)
     {
-        if (IdReader.Read(text.Text, IdKind.Id, Problems) is not { } id)
+        if (IdWords.Read(text.Text, IdKind.Id, Problems) is not { } id)
         {
             return null;
         }
@@ -75,7 +82,10 @@ internal sealed class CaseReader(Draft draft, string packId)
     {
         if (fields.Text("pack") is { } pack && pack.Value != packId && !ReservedWords.IsYamlConstant(pack.Value))
         {
-            Problems.Add(ProblemCatalogue.CaseMisplaced, pack.Place, $"'{Excerpt.Of(pack.Value)}' is another pack than '{packId}', in which this case lies; move the case, or mend 'pack'.");
+            Problems.Add(
+                ProblemCatalogue.CaseMisplaced,
+                pack.Place,
+                $"'{Excerpt.Of(pack.Value)}' is another pack than '{packId}', in which this case lies; move the case, or mend 'pack'.");
         }
     }
 
@@ -113,7 +123,10 @@ internal sealed class CaseReader(Draft draft, string packId)
         {
             var what = found is null ? $"No cause '{Excerpt.Of(id)}' in the pack" : $"'{id}' is {Wording.An(found.Noun)} and no cause";
             var causes = draft.Of(Section.Causes).Concat(draft.Of(Section.Preconditions)).Select(cause => cause.Id);
-            Problems.Add(ProblemCatalogue.NoSuchConfirmed, text.Place, $"{what}; name a cause or precondition, or 'unlisted'.{Spelling.DidYouMean(id, causes)}");
+            Problems.Add(
+                ProblemCatalogue.NoSuchConfirmed,
+                text.Place,
+                $"{what}; name a cause or precondition, or 'unlisted'.{Spelling.DidYouMean(id, causes)}");
         }
 
         return false;

@@ -1,6 +1,7 @@
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
+using DiagRules.Packs.Values;
 
 namespace DiagRules.Packs.Keys;
 
@@ -48,8 +49,23 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
                 CheckText(key, text, scalar);
                 break;
             default:
-                problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {form.Expected}.");
+                ReportKind(key, node, form);
                 break;
+        }
+    }
+
+    private void ReportKind(string key, Node node, Form form)
+    {
+        if (IsRemoval(node))
+        {
+            problems.Add(
+                ProblemCatalogue.NothingToRemove,
+                node.Place,
+                $"'{Excerpt.Of(key)}: remove' takes something of a base away, but this pack extends none; delete the line.");
+        }
+        else
+        {
+            problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {form.Expected}.");
         }
     }
 
@@ -87,11 +103,17 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         var list = spec.Form as ListForm ?? (spec.Form as EitherForm)?.Forms.OfType<ListForm>().FirstOrDefault();
         if (list is null)
         {
-            problems.Add(ProblemCatalogue.NotAList, key.Place, $"'{key.Value}' changes a list, but '{name}' is {spec.Form.Expected}; write '{name}' with its new value.");
+            problems.Add(
+                ProblemCatalogue.NotAList,
+                key.Place,
+                $"'{key.Value}' changes a list, but '{name}' is {spec.Form.Expected}; write '{name}' with its new value.");
         }
         else if (!isLayer)
         {
-            problems.Add(ProblemCatalogue.NotAList, key.Place, $"'{key.Value}' changes a list of a base, but this pack extends none; write '{name}' with the whole list.");
+            problems.Add(
+                ProblemCatalogue.NotAList,
+                key.Place,
+                $"'{key.Value}' changes a list of a base, but this pack extends none; write '{name}' with the whole list.");
         }
         else
         {
@@ -154,7 +176,7 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         }
         else
         {
-            problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {either.Expected}.");
+            ReportKind(key, node, either);
         }
     }
 
@@ -177,7 +199,8 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
             problems.Add(
                 ProblemCatalogue.TextCutOff,
                 text.Place,
-                $"'{Excerpt.Of(text.Value)}' is all that is left of '{Excerpt.Of(key)}': YAML takes '{Excerpt.Of(lost)}' for a comment; put the sentence in quotes, or the comment on a line of its own.");
+                $"'{Excerpt.Of(text.Value)}' is all that is left of '{Excerpt.Of(key)}': YAML takes '{Excerpt.Of(lost)}' for a comment; put "
+                + "the sentence in quotes, or the comment on a line of its own.");
         }
         else if (string.IsNullOrWhiteSpace(text.Value))
         {
@@ -187,13 +210,14 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
 
     private void RefuseYamlWord(string key, ScalarNode text, ScalarForm form)
     {
-        if (text.Value.ToLowerInvariant() is "true" or "false" or "null")
+        if (ReservedWords.IsYamlConstant(text.Value))
         {
             var remedy = form.Kind == ScalarKind.Flag ? "write yes or no" : "pick another word";
+            var where = key == text.Value ? "is a key here" : $"stands at '{Excerpt.Of(key)}'";
             problems.Add(
                 ProblemCatalogue.TrueFalseOrNull,
                 text.Place,
-                $"'{text.Value}' stands at '{Excerpt.Of(key)}', where programs that read YAML disagree on what it is; {remedy}.");
+                $"'{text.Value}' {where}, and programs that read YAML disagree on what it is; {remedy}.");
         }
     }
 }
