@@ -115,7 +115,16 @@ internal sealed class TapeDraft
     /// <summary>The variable a child sees: none if the grade is known.</summary>
     private TapeVariable? ReadableOf(int node) => _request.RoleOf(node) is NodeRole.Free or NodeRole.Open ? VariableOf[node] : null;
 
-    private int VariableParents(NodeModel model) => model.Parents.Count(parent => ReadableOf(parent.Node) is not null);
+    private int VariableParents(NodeModel model)
+    {
+        var count = 0;
+        foreach (var parent in model.Parents)
+        {
+            count += ReadableOf(parent.Node) is null ? 0 : 1;
+        }
+
+        return count;
+    }
 
     private void AddValuesFor(int node)
     {
@@ -175,7 +184,7 @@ internal sealed class TapeDraft
             else
             {
                 var value = new TapeValue(ValueOrigin.Contribution, [parent, variable], Words) { Node = node, Parent = k, IsFirst = isFirst };
-                TapeValue.BitsOf([variable], Words, axis => axis.IsGathering).CopyTo(value.Partial, 0);
+                value.SetPartial(variable, variable.IsGathering);
                 Keep(value);
             }
 

@@ -205,20 +205,26 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
         var child = tape.Variables[tape.VariableOf[table.Node]];
         Span<double> known = stackalloc double[model.Grades];
         Span<double> latest = stackalloc double[model.Grades];
-        known.Clear();
-        known[0] = 1;
         if (table.IsFirst)
         {
+            known.Clear();
+            known[0] = 1;
             Leaves.TakeInKnown(tape, memory, model, known);
         }
 
         for (var grade = 0; grade < model.Parents[table.Parent].Grades; grade++)
         {
-            known.CopyTo(latest);
-            Leaves.TakeIn(model, table.Parent, grade, latest);
+            scoped ReadOnlySpan<double> byGrade = model.Masses[table.Parent].AsSpan(grade * model.Grades, model.Grades);
+            if (table.IsFirst)
+            {
+                known.CopyTo(latest);
+                Leaves.TakeIn(model, table.Parent, grade, latest);
+                byGrade = latest;
+            }
+
             for (var state = 0; state < child.States; state++)
             {
-                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, latest);
+                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, byGrade);
             }
         }
     }
