@@ -5,6 +5,9 @@ namespace DiagRules.Reasoning.Inference.Tapes;
 /// <summary>Draws a tape up: joins the tables of a draft in a good order and writes every sum and product down with the cells it works on.</summary>
 internal sealed class TapeBuilder
 {
+    /// <summary>So that places are well within the range of an <c>int</c>.</summary>
+    private const double MostProducts = 1 << 26;
+
     private readonly TapeDraft _draft;
     private readonly TapeOrder _order;
     private readonly List<int> _sums = [];
@@ -22,7 +25,7 @@ internal sealed class TapeBuilder
     public static Tape Build(Network network, TapeRequest request, long allowedCells)
     {
         var draft = new TapeDraft(network, request);
-        var order = TapeOrder.Find(draft, allowedCells);
+        var order = TapeOrder.Find(draft, Math.Min(allowedCells, MostProducts));
         var estimate = new InferenceEstimate(order.Work, order.Widest, IsLowerBound: !order.IsComplete);
         return order.IsComplete
             ? new TapeBuilder(draft, order).ToTape(network, request, estimate)
@@ -46,7 +49,7 @@ internal sealed class TapeBuilder
             Tables = tables,
             Results = [.. _order.Results.Select(value => value.Offset)],
             One = _order.One.Offset,
-            Variables = [.. _draft.Variables],
+            Variables = [.. _draft.Variables.Select(variable => variable.Shape)],
             VariableOf = Array.ConvertAll(_draft.VariableOf, variable => variable?.Number ?? -1),
             Locals = locals,
             OutsideRoots = [.. Nodes(network, node => !_draft.Relevant[node] && network.Nodes[node].Kind == NodeKind.Root)],

@@ -97,7 +97,8 @@ internal sealed class TapeDraft
 
     private void Add(int node, Gathering form, int[] runs)
     {
-        var variable = new TapeVariable(Variables.Count, node, form, runs, _network.Nodes[node].Grades);
+        var isByGrade = form is Gathering.None or Gathering.Latest && runs.Length == _network.Nodes[node].Grades;
+        var variable = new TapeVariable(Variables.Count, new VariableStates(node, form, runs, isByGrade));
         foreach (var parent in _network.Nodes[node].Parents)
         {
             if (ReadableOf(parent.Node) is { } above)
