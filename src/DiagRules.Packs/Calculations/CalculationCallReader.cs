@@ -40,7 +40,7 @@ public sealed class CalculationCallReader
         if (library?.Find(name) is not { } calculation)
         {
             var known = _libraries.SelectMany(candidate => candidate.Calculations).Select(candidate => candidate.Description.Name).Distinct();
-            return new(null, [Wrong($"No calculation '{name}'.{Spelling.DidYouMean(name, known)}")]);
+            return new(null, [Wrong($"No calculation '{name}' in {Wording.And(_libraries.Select(one => $"{one.Name} {one.Version}"))}.{Spelling.DidYouMean(name, known)}")]);
         }
 
         var problems = new List<Problem>();
