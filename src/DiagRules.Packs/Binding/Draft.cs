@@ -59,6 +59,9 @@ internal sealed class Draft
 
     public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
 
+    /// <summary>Whether a library that the pack names was not found; what it calls and is not there may be in that one.</summary>
+    public bool LacksLibrary { get; set; }
+
     /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
     public Dictionary<string, ProbabilityWords> Words { get; private init; } = new(StringComparer.Ordinal);
 

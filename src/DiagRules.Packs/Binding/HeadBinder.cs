@@ -43,7 +43,9 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         draft.Sets = new SetsReader(draft).Read(_fields.Map("sets"));
         draft.Systems = Systems();
         ReadWords();
-        draft.Calculations = new LibraryFinder(options.Calculations, Problems).Find(_fields.Texts("calculations"));
+        var libraries = new LibraryFinder(options.Calculations, Problems);
+        draft.Calculations = libraries.Find(_fields.Texts("calculations"));
+        draft.LacksLibrary = libraries.IsAnyMissing;
         var labour = _fields.Text("labour") is { } rate ? draft.Money.ReadRate(rate.Text) : null;
         return new Head
         {
