@@ -38,6 +38,17 @@ public class LimitTests
     }
 
     [Fact]
+    public void ManySetsInOneItemOfAList_AreCountedBeforeTheyAreWrittenOut()
+    {
+        var members = string.Join(", ", Enumerable.Range(0, 30).Select(i => $"m{i}: m{i}"));
+
+        Refused(
+            PackText.WithHead($"{PackText.Head}sets: {{ a: {{ {members} }}, b: {{ {members} }}, c: {{ {members} }} }}\naccess:\n  x: {{ title: x, needs: [y-$a-$b-$c] }}\n"),
+            _ => { },
+            "'y-$a-$b-$c' stands for more than 10000 ids (setting 'Entries').");
+    }
+
+    [Fact]
     public void Members_MoreThanTheirLimit_AreRefused() =>
         Refused(PackText.WithHead(PackText.Head + Sets), limits => limits.SetMembers = 1, "'side' has 2 members; the limit is 1 (setting 'SetMembers').");
 
