@@ -71,7 +71,7 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
         {
             Kind = StepKind.Repair,
             TellsApart = [.. cured.Take(MostNamed).Select(pair => pair.Cause.Id)],
-            Why = $"It puts {named} right and ends the complaint with {Words.Percent(chance)}" + (isBest ? "; checking more first would cost more than it saves." : "."),
+            Why = $"It puts {named} right and ends the complaint with a chance of {Words.Percent(chance)}" + (isBest ? "; checking more first would cost more than it saves." : "."),
         };
     }
 
