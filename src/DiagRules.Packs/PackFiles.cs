@@ -12,6 +12,9 @@ public abstract class PackFiles
     /// <summary>Paths of links, which are refused since they may lead out of the pack; none by default.</summary>
     public virtual IReadOnlyList<string> Refused => [];
 
+    /// <summary>Paths of files that look like part of the pack and are not read, since their name ends in <c>.yml</c>; none by default.</summary>
+    public virtual IReadOnlyList<string> Overlooked => [];
+
     /// <summary>How a problem shows a path.</summary>
     public abstract string Display(string path);
 

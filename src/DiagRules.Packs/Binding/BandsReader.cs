@@ -55,7 +55,7 @@ internal sealed class BandsReader(Draft draft, Declared finding)
     /// <summary>Limits that are known without observations must rise, on every chassis.</summary>
     private void CheckOrder(List<ScalarNode> texts, ImmutableArray<Term> limits)
     {
-        var chassis = draft.Chassis.IsEmpty ? [null] : draft.Chassis.Where(finding.IsOn).Cast<string?>().ToArray();
+        var chassis = draft.DifferingChassis.Where(code => code is null || finding.IsOn(code)).ToList();
         for (var i = 1; i < limits.Length; i++)
         {
             foreach (var code in chassis)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DiagRules.Model;
 using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Sets;
@@ -12,6 +13,7 @@ internal sealed class Draft
 {
     private readonly Dictionary<string, Declared> _byId;
     private Declared[]? _nodes;
+    private IReadOnlyList<string?>? _differing;
 
     public Draft(PackLimits limits, ProblemSink problems)
         : this(limits, problems, new(StringComparer.Ordinal), new(problems))
@@ -33,6 +35,12 @@ internal sealed class Draft
     public MemberSets Sets { get; set; } = MemberSets.None;
 
     public ImmutableArray<string> Chassis { get; set; } = [];
+
+    /// <summary>
+    /// Chassis on which parameters differ, with one on which they do not; a single <see langword="null"/> where none are declared.
+    /// Known when the parameters are bound.
+    /// </summary>
+    public IReadOnlyList<string?> DifferingChassis => _differing ??= FindDifferingChassis();
 
     public Currencies Money { get; }
 
@@ -86,6 +94,13 @@ internal sealed class Draft
 
     /// <summary>Everything declared, section by section.</summary>
     public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));
+
+    private List<string?> FindDifferingChassis()
+    {
+        var differing = Of(Section.Parameters).Select(parameter => parameter.Entry).OfType<Parameter>().SelectMany(parameter => parameter.ByChassis.Keys).ToHashSet(StringComparer.Ordinal);
+        var alike = Chassis.FirstOrDefault(chassis => !differing.Contains(chassis));
+        return Chassis.IsEmpty ? [null] : [.. Chassis.Where(differing.Contains), .. alike is null ? [] : new[] { alike }];
+    }
 }
 
 /// <summary>One entry mentions another.</summary>

@@ -25,8 +25,8 @@ internal sealed class ConditionWarnings(CheckScope scope)
 
     private void NeverOrAlways(ConditionUse use)
     {
-        var chassis = scope.Draft.Chassis.IsEmpty ? [null] : scope.Draft.Chassis.Where(use.Owner.IsOn).Cast<string?>().ToArray();
-        if (chassis.Length == 0 || use.Condition is Constant)
+        var chassis = scope.Draft.DifferingChassis.Where(code => code is null || use.Owner.IsOn(code)).ToList();
+        if (chassis.Count == 0 || use.Condition is Constant)
         {
             return;
         }

@@ -7,6 +7,7 @@ internal sealed class FolderFiles : PackFiles
     private readonly string _folder;
     private readonly List<string> _paths = [];
     private readonly List<string> _refused = [];
+    private readonly List<string> _overlooked = [];
 
     public FolderFiles(string folder)
     {
@@ -19,6 +20,7 @@ internal sealed class FolderFiles : PackFiles
 
         _paths.Sort(StringComparer.Ordinal);
         _refused.Sort(StringComparer.Ordinal);
+        _overlooked.Sort(StringComparer.Ordinal);
     }
 
     public override string Name { get; }
@@ -26,6 +28,8 @@ internal sealed class FolderFiles : PackFiles
     public override IReadOnlyList<string> Paths => _paths;
 
     public override IReadOnlyList<string> Refused => _refused;
+
+    public override IReadOnlyList<string> Overlooked => _overlooked;
 
     public override string Display(string path)
     {
@@ -65,6 +69,10 @@ internal sealed class FolderFiles : PackFiles
             else if (IsYaml(entry))
             {
                 _paths.Add(path);
+            }
+            else if (entry.Name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
+            {
+                _overlooked.Add(path);
             }
         }
     }

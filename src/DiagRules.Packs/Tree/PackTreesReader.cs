@@ -49,6 +49,11 @@ internal sealed partial class PackTreesReader
         }
 
         CheckShapes();
+        foreach (var path in _files.Overlooked)
+        {
+            _pack.Problems.Add(ProblemCatalogue.NoEntries, new(_pack.Id, _files.Display(path), 0, 0), $"'{path}' is not read: the files of a pack end in '.yaml'.");
+        }
+
         foreach (var path in _files.Refused)
         {
             _pack.Problems.Add(
