@@ -2,6 +2,7 @@ using System.CommandLine;
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 using DiagRules.Model.Problems;
+using DiagRules.Replay;
 
 namespace DiagRules.Cli.Verbs;
 
@@ -45,10 +46,10 @@ internal sealed class ValidateVerb : Verb
         {
             try
             {
-                problems.AddRange(PackFolder.Load(pack, search).Problems.Select(strictness.Raise));
+                problems.AddRange(ProblemsOf(pack, search).Select(strictness.Raise));
                 loaded++;
             }
-            catch (WrongUseException exception)
+            catch (Exception exception) when (exception is WrongUseException or EngineException)
             {
                 // The other packs are still worth looking at.
                 terminal.Error.WriteLine(exception.Message);
@@ -67,5 +68,12 @@ internal sealed class ValidateVerb : Verb
         return loaded < packs.Length ? ExitCode.WrongUse
             : problems.Any(problem => problem.Severity == Severity.Error) ? ExitCode.NotGood
             : ExitCode.Good;
+    }
+
+    /// <summary>What the text shows, and what playing its cases shows, in order of place.</summary>
+    private static IEnumerable<Problem> ProblemsOf(string path, IEnumerable<string> search)
+    {
+        var loaded = PackFolder.Load(path, search);
+        return loaded.Pack is null ? loaded.Problems : loaded.Problems.Concat(CaseChecks.Run(loaded.Pack)).OrderBy(problem => problem.Place);
     }
 }
