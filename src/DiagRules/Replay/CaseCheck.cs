@@ -35,7 +35,7 @@ internal sealed class CaseCheck(DiagnosisEngine engine, RecordedCase recorded)
         }
 
         var end = session.Now();
-        return [.. Contradictions(end), .. Impossible(end), .. still.Where(index => IsIdle(index, end, before)).Select(MovedNothing)];
+        return [.. Contradictions(end), .. Impossible(end), .. Idle(still, end).Select(MovedNothing)];
     }
 
     private DiagnosisSession Start() => engine.Start(new SessionOptions { Complaint = recorded.Complaint });
@@ -101,21 +101,33 @@ internal sealed class CaseCheck(DiagnosisEngine engine, RecordedCase recorded)
     private Problem Impossible(string message, SourcePlace place) => new(ProblemCatalogue.ImpossibleForAll, $"Case '{recorded.Id}': {message}", place);
 
     /// <summary>
-    /// What says by intention nothing, or is counted elsewhere, is not idle; nor is what says the same as another observation, or waits
-    /// for one: without it the end would be another.
+    /// Those that could all be left out together. The last ones go first, so that of two that say the same the earlier is kept, and with
+    /// it what it waits for.
     /// </summary>
-    private bool IsIdle(int index, Moment end, Standing atTheEnd)
+    private IEnumerable<Observation> Idle(IEnumerable<int> still, Moment end)
     {
-        var observation = recorded.Observations[index];
-        if (observation.Value is CannotTell or Tried
-            || _named.Contains(observation.Id)
-            || end.Observed.Altered.Contains(observation.Id)
-            || recorded.Observations.Skip(index + 1).Any(later => later.Id == observation.Id))
+        var (standing, kept, idle) = (new Standing(end), recorded.Observations, new Stack<Observation>());
+        foreach (var index in still.Reverse().Where(index => IsMeantToTell(index, end)))
         {
-            return false;
+            var without = kept.RemoveAt(index);
+            if (new Standing(Play(without)).IsLike(standing))
+            {
+                kept = without;
+                idle.Push(recorded.Observations[index]);
+            }
         }
 
-        return new Standing(Play(recorded.Observations.RemoveAt(index))).IsLike(atTheEnd);
+        return idle;
+    }
+
+    /// <summary>Some are only kept on record, by intention; of others something else is said already.</summary>
+    private bool IsMeantToTell(int index, Moment end)
+    {
+        var observation = recorded.Observations[index];
+        return observation.Value is not (CannotTell or Tried)
+            && !_named.Contains(observation.Id)
+            && !end.Observed.Altered.Contains(observation.Id)
+            && !recorded.Observations.Skip(index + 1).Any(later => later.Id == observation.Id);
     }
 
     private Moment Play(IEnumerable<Observation> observations)
@@ -129,14 +141,10 @@ internal sealed class CaseCheck(DiagnosisEngine engine, RecordedCase recorded)
         return session.Now();
     }
 
-    private Problem MovedNothing(int index)
-    {
-        var observation = recorded.Observations[index];
-        return new Problem(
-            ProblemCatalogue.MovedNothing,
-            $"Case '{recorded.Id}': '{observation.Id}' moved nothing; ranking, advice and cautions are the same without it. Let a cause show it, or leave it out.",
-            observation.Place);
-    }
+    private Problem MovedNothing(Observation observation) => new(
+        ProblemCatalogue.MovedNothing,
+        $"Case '{recorded.Id}': '{observation.Id}' moved nothing; ranking, advice and cautions are the same without it. Let a cause show it, or leave it out.",
+        observation.Place);
 
     private SourcePlace PlaceOf(string id) => recorded.Observations.LastOrDefault(observation => observation.Id == id)?.Place ?? recorded.Place;
 }
