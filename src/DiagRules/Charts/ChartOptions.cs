@@ -8,12 +8,12 @@ public sealed class ChartOptions
     public int Depth { get; set; } = 12;
 
     /// <summary>Most places that are planned, each as a session would plan it; the work grows with them.</summary>
-    /// <value>Default 80; at least 1.</value>
-    public int Places { get; set; } = 80;
+    /// <value>Default 60; at least 1.</value>
+    public int Places { get; set; } = 60;
 
     /// <summary>Places that are reached with a lower probability are not drawn.</summary>
-    /// <value>Default 0.005; 0..1.</value>
-    public double Probability { get; set; } = 0.005;
+    /// <value>Default 0.01; 0..1.</value>
+    public double Probability { get; set; } = 0.01;
 
     internal void ThrowIfOutOfRange()
     {

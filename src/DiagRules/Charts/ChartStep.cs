@@ -29,6 +29,12 @@ public sealed record ChartStep
     /// <summary>Fasteners of a repair, spanner size and torque written out.</summary>
     public ImmutableArray<string> Fasteners { get; init; } = [];
 
-    /// <summary>How a repair is proved, one sentence a check.</summary>
-    public ImmutableArray<string> Proofs { get; init; } = [];
+    /// <summary>What proves a repair.</summary>
+    public ImmutableArray<ChartProof> Proofs { get; init; } = [];
 }
+
+/// <summary>A check that proves a repair. Immutable.</summary>
+/// <param name="Check">Title of the check.</param>
+/// <param name="Times">How often, where the fault came and went.</param>
+/// <param name="Expected">What must come out: findings with their first grade.</param>
+public sealed record ChartProof(string Check, int Times, ImmutableArray<string> Expected);

@@ -48,7 +48,7 @@ internal sealed class ChartWriter(DiagnosisSession session)
             Kind = step.Kind,
             Step = step.Work?.Id ?? "specialist",
             Title = step.Work?.Title ?? "Give the job to a specialist",
-            Question = step.Asked is { } asked && asked.Title != step.Work!.Title ? asked.Title : null,
+            Question = step is { Asked: { } asked, Work: not Check { IsQuestion: true } } && asked.Title != step.Work!.Title ? asked.Title : null,
             IsSameCheck = step.IsSameCheck,
             Skill = step.Skill,
             Minutes = step.Minutes,

@@ -49,6 +49,12 @@ internal sealed class Folding
     private Target Fold(Place place, PlacedStep step)
     {
         var branches = Branches(place);
+        if (branches is [{ Target.End: ChartEnd.Beyond }])
+        {
+            // Nothing the chart could say would come of the step.
+            return branches[0].Target;
+        }
+
         var saysMore = branches.Count > 1 || step.Hazards.Length + step.Advice.Length > 0;
         return step.IsSameCheck && !saysMore ? branches[0].Target : new Target(Merge(place, step, branches), null);
     }

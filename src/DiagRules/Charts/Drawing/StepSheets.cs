@@ -28,7 +28,7 @@ internal sealed class StepSheets(Pack pack)
 
     private void Note(WorkStep work, int box)
     {
-        var known = _steps.Find(step => step.Work == work);
+        var known = _steps.Find(step => ReferenceEquals(step.Work, work));
         if (known.Boxes is null)
         {
             _steps.Add(known = (work, []));
@@ -56,12 +56,11 @@ internal sealed class StepSheets(Pack pack)
         return fastener.At + size + (fastener.Torque is { } torque ? $", tighten to {torque}" : "");
     }
 
-    private string Write(Verification proof)
+    private ChartProof Write(Verification proof)
     {
         var check = pack.FindCheck(proof.Check);
         var findings = proof.Findings.IsEmpty && check is not null ? check.Gives : proof.Findings;
-        var wanted = findings.Select(pack.Find<Finding>).OfType<Finding>().Select(finding => $"{finding.Title.TrimEnd('?', '.')}: {finding.Grades[0].Replace('-', ' ')}").ToList();
-        var times = proof.Times > 1 ? $", {proof.Times} times where the fault came and went" : "";
-        return (check?.Title ?? proof.Check).TrimEnd('.') + times + (wanted.Count > 0 ? $" ({string.Join("; ", wanted)})" : "");
+        var wanted = findings.Select(pack.Find<Finding>).OfType<Finding>().Select(finding => $"{finding.Title.TrimEnd('?', '.')}: {finding.Grades[0].Replace('-', ' ')}");
+        return new ChartProof((check?.Title ?? proof.Check).TrimEnd('.'), proof.Times, [.. wanted]);
     }
 }

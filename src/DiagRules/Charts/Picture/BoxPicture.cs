@@ -136,7 +136,7 @@ internal sealed class BoxPicture
     {
         if (box.Branches.FirstOrDefault(branch => branch.End == ChartEnd.Cured) is { } cured)
         {
-            var proofs = step is { Proofs.IsEmpty: false } ? " Prove it: " + string.Join("; ", step.Proofs) : "";
+            var proofs = step is { Proofs.IsEmpty: false } ? " Prove it: " + string.Join("; ", step.Proofs.Select(Short)) + "." : "";
             AddText($"Complaint gone ({Words.Percent(cured.Probability)}): done.{proofs}", SmallSize);
         }
 
@@ -145,6 +145,8 @@ internal sealed class BoxPicture
             AddText(onwards, TextSize, isBold: true);
         }
     }
+
+    private static string Short(ChartProof proof) => proof.Times > 1 ? $"{proof.Check} ({proof.Times} times if it came and went)" : proof.Check;
 
     private void AddList(string label, IReadOnlyList<string>? texts)
     {

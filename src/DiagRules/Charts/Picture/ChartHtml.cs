@@ -89,7 +89,7 @@ internal sealed class ChartHtml(TroubleshootingChart chart)
         List("", "ol", step.Instructions);
         List("Parts", "ul", step.Parts);
         List("Fasteners", "ul", step.Fasteners);
-        List("Prove it by", "ul", step.Proofs);
+        List("Prove it by", "ul", [.. step.Proofs.Select(ChartWords.Proof)]);
         _html.Append("</section>\n");
     }
 

@@ -61,7 +61,7 @@ internal sealed class ChartText(TroubleshootingChart chart, int width)
         {
             Labelled("Parts", string.Join("; ", step.Parts));
             Labelled("Fasteners", string.Join("; ", step.Fasteners));
-            Labelled("Prove by", string.Join("; ", step.Proofs));
+            Labelled("Prove by", string.Join("; ", step.Proofs.Select(ChartWords.Proof)));
         }
 
         Labelled("Judge", box.IsSameCheck ? "" : box.Question ?? "");

@@ -16,7 +16,7 @@ internal static class ChartWords
 
     public const string HowToRead =
         "Begin at box 1 and go on where the answer leads. Percentages say how likely an answer is once one is at its box. "
-        + "Whoever cannot tell an answer asks again with what was found, or gives the job to a specialist.";
+        + "Whoever cannot tell, or finds an answer that is not here, asks again with what was found, or gives the job to a specialist.";
 
     /// <summary>What the chart is about.</summary>
     public static string Title(TroubleshootingChart chart) =>
@@ -68,6 +68,15 @@ internal static class ChartWords
     /// <summary>What a repair puts right.</summary>
     public static string Suspects(ChartBox box) =>
         string.Join(", ", box.Suspects.Select(suspect => $"{suspect.Title} ({Words.Percent(suspect.Confidence)})"));
+
+    /// <summary>A check that proves a repair, with what must come out.</summary>
+    public static string Proof(ChartProof proof) =>
+        proof.Check
+        + (proof.Times > 1 ? $", {proof.Times} times where the fault came and went" : "")
+        + (proof.Expected.IsEmpty ? "" : $" ({string.Join("; ", proof.Expected)})");
+
+    /// <summary>A sentence with a full stop, unless it has an ending of its own.</summary>
+    public static string Stopped(string text) => text.Length > 0 && text[^1] is '.' or '?' or '!' ? text : text + ".";
 
     /// <summary>How a branch ends.</summary>
     public static string End(ChartEnd end) => end switch

@@ -72,6 +72,6 @@ internal sealed class PaperChart(TroubleshootingChart chart, int first)
         var there = chartOf(box.Number);
         return there == chartOf(first) && Boxes.Contains(box.Number)
             ? $"Go on at box {box.Number} of this chart."
-            : $"Go on at chart {there}, box {box.Number}: {ChartWords.Heading(box).TrimEnd('.')}.";
+            : $"Go on at chart {there}, box {box.Number}: {ChartWords.Stopped(ChartWords.Heading(box))}";
     }
 }

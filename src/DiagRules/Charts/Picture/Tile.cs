@@ -1,68 +1,104 @@
 namespace DiagRules.Charts.Picture;
 
 /// <summary>
-/// A box with what follows it: after a check to the right, one below the other; after a repair below it. Since every tile keeps to its own rows and a
-/// line never leaves the gap behind its box, lines cannot cross and boxes cannot overlap.
+/// A box with what follows it: after a check to the right, one below the other; after a repair below it. Followers move up until they meet what is above
+/// them, but lines keep the gap between two columns to themselves as long as they are in it: so boxes cannot overlap and lines cannot cross or touch.
 /// </summary>
-internal sealed class Tile(BoxPicture picture, IReadOnlyList<Tile> right, Tile? below)
+internal sealed class Tile
 {
     public const double ColumnGap = 27;
     private const double RowGap = 9;
     private const double DownGap = 14;
+    private const string Line = "#222";
+
+    private readonly BoxPicture _picture;
+    private readonly List<(Tile Tile, double Top)> _right = [];
+    private readonly Tile? _below;
+    private readonly Outline _outline = new();
+
+    public Tile(BoxPicture picture, IReadOnlyList<Tile> right, Tile? below)
+    {
+        _picture = picture;
+        _below = below;
+        _outline.Take(0, 0, picture.Height);
+        if (below is not null)
+        {
+            _outline.Take(below._outline, 0, picture.Height + DownGap);
+        }
+
+        Stack(right);
+    }
 
     /// <summary>Columns it takes up.</summary>
-    public int Columns { get; } = Math.Max(below?.Columns ?? 1, 1 + (right.Count == 0 ? 0 : right.Max(tile => tile.Columns)));
+    public int Columns => (_outline.Slots + 1) / 2;
 
     /// <summary>Its height with all that follows.</summary>
-    public double Height { get; } = below is not null
-        ? picture.Height + DownGap + below.Height
-        : Math.Max(picture.Height, right.Sum(tile => tile.Height) + (RowGap * Math.Max(0, right.Count - 1)));
+    public double Height => _outline.Bottom;
 
     /// <summary>Its width with all that follows.</summary>
-    public double Width => WidthOf(Columns);
+    public double Width => (Columns * BoxPicture.Width) + ((Columns - 1) * ColumnGap);
 
-    /// <summary>Width of so many columns.</summary>
-    public static double WidthOf(int columns) => (columns * BoxPicture.Width) + ((columns - 1) * ColumnGap);
+    private double Inlet => _picture.Inlet;
 
     public void Draw(SvgCanvas canvas, double x, double y)
     {
-        picture.Draw(canvas, x, y);
-        if (below is not null)
+        _picture.Draw(canvas, x, y);
+        if (_below is not null)
         {
-            var middle = x + 24;
-            var top = y + picture.Height;
-            canvas.Path($"M{Lettering.Number(middle)} {Lettering.Number(top)}v{Lettering.Number(DownGap - 5)}", "none", "#222", 1.3);
-            canvas.Path($"M{Lettering.Number(middle)} {Lettering.Number(top + DownGap)}l-4 -7h8z", "#222");
-            below.Draw(canvas, x, top + DownGap);
+            DrawBelow(canvas, _below, x, y + _picture.Height);
         }
 
-        DrawRight(canvas, x + BoxPicture.Width, y);
+        if (_right.Count > 0)
+        {
+            DrawRight(canvas, x + BoxPicture.Width, y);
+        }
+    }
+
+    private void Stack(IReadOnlyList<Tile> right)
+    {
+        var followers = new Outline();
+        foreach (var tile in right)
+        {
+            var top = followers.RoomFor(tile._outline, RowGap);
+            _right.Add((tile, top));
+            followers.Take(tile._outline, 0, top);
+        }
+
+        if (right.Count > 0)
+        {
+            _outline.Take(followers, 2, 0);
+            var (highest, lowest) = Trunk();
+            _outline.Take(1, highest, lowest);
+        }
+    }
+
+    /// <summary>How far up and down the line behind the box reaches.</summary>
+    private (double Highest, double Lowest) Trunk()
+    {
+        var inlets = _right.Select(follower => follower.Top + follower.Tile.Inlet).ToList();
+        return (Math.Min(_picture.Outlet, inlets.Min()), Math.Max(_picture.Outlet, inlets.Max()));
+    }
+
+    private static void DrawBelow(SvgCanvas canvas, Tile below, double x, double top)
+    {
+        var middle = Lettering.Number(x + 24);
+        canvas.Path($"M{middle} {Lettering.Number(top)}v{Lettering.Number(DownGap - 5)}", "none", Line, 1.3);
+        canvas.Path($"M{middle} {Lettering.Number(top + DownGap)}l-4 -7h8z", Line);
+        below.Draw(canvas, x, top + DownGap);
     }
 
     private void DrawRight(SvgCanvas canvas, double edge, double y)
     {
-        if (right.Count == 0)
-        {
-            return;
-        }
-
         var trunk = edge + (ColumnGap / 2) - 3;
-        var outlet = y + picture.Outlet;
-        double highest = outlet, lowest = outlet, row = y;
-        canvas.Path($"M{Lettering.Number(edge)} {Lettering.Number(outlet)}H{Lettering.Number(trunk)}", "none", "#222", 1.3);
-        foreach (var tile in right)
+        var (highest, lowest) = Trunk();
+        canvas.Path($"M{Lettering.Number(edge)} {Lettering.Number(y + _picture.Outlet)}H{Lettering.Number(trunk)}", "none", Line, 1.3);
+        canvas.Path($"M{Lettering.Number(trunk)} {Lettering.Number(y + highest)}V{Lettering.Number(y + lowest)}", "none", Line, 1.3);
+        foreach (var (tile, top) in _right)
         {
-            var inlet = row + tile.Inlet;
-            highest = Math.Min(highest, inlet);
-            lowest = Math.Max(lowest, inlet);
-            canvas.Path($"M{Lettering.Number(trunk)} {Lettering.Number(inlet)}H{Lettering.Number(edge + ColumnGap - 5)}", "none", "#222", 1.3);
-            canvas.Path($"M{Lettering.Number(edge + ColumnGap)} {Lettering.Number(inlet)}l-7 -4v8z", "#222");
-            tile.Draw(canvas, edge + ColumnGap, row);
-            row += tile.Height + RowGap;
+            var inlet = Lettering.Number(y + top + tile.Inlet);
+            canvas.Path($"M{Lettering.Number(trunk)} {inlet}H{Lettering.Number(edge + ColumnGap - 5)}", "none", Line, 1.3);
+            canvas.Path($"M{Lettering.Number(edge + ColumnGap)} {inlet}l-7 -4v8z", Line);
+            tile.Draw(canvas, edge + ColumnGap, y + top);
         }
-
-        canvas.Path($"M{Lettering.Number(trunk)} {Lettering.Number(highest)}V{Lettering.Number(lowest)}", "none", "#222", 1.3);
     }
-
-    private double Inlet => picture.Inlet;
 }
