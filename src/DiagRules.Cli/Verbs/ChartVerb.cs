@@ -9,11 +9,13 @@ internal sealed class ChartVerb : Verb
 {
     private readonly JobInput _job = new();
     private readonly FormInput _form = new("text", "svg", "html");
+    private readonly Option<int?> _places = new("--places") { HelpName = "NUMBER", Description = "Plan at most so many places (default 100); more draw rarer ways too and take longer" };
 
     public ChartVerb()
         : base("chart", "Draws the troubleshooting chart of what would be done whatever the answers, to print.")
     {
         _job.AddTo(this);
+        Add(_places);
         _form.AddTo(this);
     }
 
@@ -26,7 +28,14 @@ internal sealed class ChartVerb : Verb
     public override int Run(ParseResult parsed, Terminal terminal)
     {
         var form = _form.Form(parsed);
-        var chart = TroubleshootingChart.Draw(_job.Start(parsed));
+        var options = new ChartOptions();
+        options.Places = parsed.GetValue(_places) ?? options.Places;
+        if (options.Places < 1)
+        {
+            throw new WrongUseException($"--places {options.Places} plans nothing; 1 or more is expected.");
+        }
+
+        var chart = TroubleshootingChart.Draw(_job.Start(parsed), options);
         _form.Write(parsed, terminal, form switch
         {
             "svg" => chart.ToSvg(),

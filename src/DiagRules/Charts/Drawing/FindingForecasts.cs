@@ -13,7 +13,7 @@ internal sealed class FindingForecasts
     public const double WorthAsking = 0.05;
 
     /// <summary>A grade that is less likely than this moves nobody worth a box.</summary>
-    private const double Rare = 0.005;
+    private const double Rare = 0.02;
 
     private readonly Moment _moment;
     private readonly double[] _weights;
@@ -56,6 +56,15 @@ internal sealed class FindingForecasts
 
         var sum = grades.Sum();
         return [.. grades.Select(probability => probability / sum)];
+    }
+
+    /// <summary>Confidence of the cause that leads after a grade.</summary>
+    public double LeadAfter(int node, int grade)
+    {
+        var prediction = _predictions[Array.IndexOf(_nodes, node)];
+        var joint = Enumerable.Range(0, _weights.Length).Select(position => _weights[position] * Row(prediction, position)[grade]).ToArray();
+        var sum = joint.Sum();
+        return sum > 0 ? joint.SkipLast(1).Max() / sum : 0;
     }
 
     private ReadOnlySpan<double> Row(Prediction prediction, int position) =>

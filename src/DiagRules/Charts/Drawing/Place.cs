@@ -5,14 +5,18 @@ using DiagRules.Results;
 namespace DiagRules.Charts.Drawing;
 
 /// <summary>A place of the tree behind a chart, before places that are alike are folded into one box.</summary>
-internal sealed class Place(ChartPath path, double reached, int depth)
+/// <param name="path">How one came here.</param>
+/// <param name="reached">Probability of coming here from the root.</param>
+/// <param name="lead">Confidence of the leading cause here.</param>
+internal sealed class Place(ChartPath path, double reached, double lead)
 {
     public ChartPath Path { get; } = path;
 
     /// <summary>Probability of coming here from the root.</summary>
     public double Reached { get; } = reached;
 
-    public int Depth { get; } = depth;
+    /// <summary>How many of all jobs could be ended here at once: what is drawn first.</summary>
+    public double Promise { get; } = reached * lead;
 
     /// <summary>What is done here; <see langword="null"/> where the chart is cut.</summary>
     public PlacedStep? Step { get; set; }

@@ -110,25 +110,28 @@ internal sealed class PlacePlanner(DiagnosisSession session)
 
     private static IEnumerable<Way> Ways(Moment moment, Place place, PlacedStep step, ChartPath after) => step.Work switch
     {
-        Check check when step.Asked is { } asked => new FindingForecasts(moment, check).Grades(asked.Node)
-            .Select((probability, grade) => new Way(grade, probability, On(place, probability, after.After(check, asked, grade)))),
-        Check check => [new Way(-1, 1, On(place, 1, after.After(check)))],
+        Check check when step.Asked is { } asked => AfterCheck(moment, place, check, asked, after),
+        Check check => [new Way(-1, 1, new Place(after.After(check), place.Reached, FindingForecasts.Weights(moment).SkipLast(1).Max()))],
         Repair repair => AfterRepair(moment, place, repair, after.After(repair)),
         _ => [],
     };
 
+    private static IEnumerable<Way> AfterCheck(Moment moment, Place place, Check check, Graded asked, ChartPath after)
+    {
+        var forecasts = new FindingForecasts(moment, check);
+        return forecasts.Grades(asked.Node).Select((probability, grade) =>
+            new Way(grade, probability, new Place(after.After(check, asked, grade), place.Reached * probability, forecasts.LeadAfter(asked.Node, grade))));
+    }
+
     private static IEnumerable<Way> AfterRepair(Moment moment, Place place, Repair repair, ChartPath inVain)
     {
         var weights = FindingForecasts.Weights(moment);
-        var cured = moment.Network.Causes
-            .Select((cause, position) => weights[position] * cause.Repairs.Where(cure => cure.Repair == repair.Id).Sum(cure => cure.Probability))
-            .Sum();
-        cured = Math.Clamp(cured, 0, 1);
-        yield return new Way(-1, cured, null);
-        yield return new Way(-1, 1 - cured, On(place, 1 - cured, inVain));
+        double[] left = [.. moment.Network.Causes.Select((cause, position) =>
+            weights[position] * (1 - cause.Repairs.Where(cure => cure.Repair == repair.Id).Sum(cure => cure.Probability)))];
+        var stays = Math.Clamp(left.Sum() + weights[^1], 0, 1);
+        yield return new Way(-1, 1 - stays, null);
+        yield return new Way(-1, stays, new Place(inVain, place.Reached * stays, stays > 0 ? left.Max() / stays : 0));
     }
-
-    private static Place On(Place place, double probability, ChartPath path) => new(path, place.Reached * probability, place.Depth + 1);
 
     private ImmutableArray<string> InOrder(IEnumerable<string> hazards) =>
         [.. hazards.Distinct().OrderByDescending(id => _engine.Pack.Find<Hazard>(id)?.SignalWord).ThenBy(id => id, StringComparer.Ordinal)];
