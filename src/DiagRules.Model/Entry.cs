@@ -24,6 +24,9 @@ public abstract record Entry
     /// <summary>Warnings the entry accepts, by code, each with its reason.</summary>
     public ImmutableDictionary<string, string> Accepts { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>Keys of the host's own, <c>x-...</c>, with what stands under them.</summary>
+    public ImmutableDictionary<string, HostValue> HostKeys { get; init; } = HostValue.None;
+
     /// <summary>Whether the entry is there on a chassis; <see langword="null"/> asks for no particular one.</summary>
     public bool IsOn(string? chassis) => chassis is null || Only.IsEmpty || Only.Contains(chassis, StringComparer.Ordinal);
 }

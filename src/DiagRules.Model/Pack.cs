@@ -61,6 +61,9 @@ public sealed class Pack
     /// <summary>What a replay of the cases must reach, by measure.</summary>
     public ImmutableDictionary<string, double> Acceptance { get; init; } = ImmutableDictionary<string, double>.Empty;
 
+    /// <summary>Keys of the host's own in <c>pack.yaml</c>, <c>x-...</c>, with what stands under them.</summary>
+    public ImmutableDictionary<string, HostValue> HostKeys { get; init; } = HostValue.None;
+
     /// <summary>Title of each system word.</summary>
     public ImmutableDictionary<string, string> Systems { get; init; } = ImmutableDictionary<string, string>.Empty;
 

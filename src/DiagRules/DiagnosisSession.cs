@@ -67,9 +67,13 @@ public sealed class DiagnosisSession
         ArgumentNullException.ThrowIfNull(id);
         ArgumentNullException.ThrowIfNull(value);
         var reading = Engine.ReadObservation(id, value);
-        return reading.Observation is null
-            ? new ObserveResult(IsAccepted: false, IsUsed: false, reading.Problem)
-            : Observe(reading.Observation with { By = by });
+        if (reading.Observation is null)
+        {
+            return new ObserveResult(IsAccepted: false, IsUsed: false, reading.Problem);
+        }
+
+        var result = Observe(reading.Observation with { By = by });
+        return result with { Problem = reading.Problem ?? result.Problem };
     }
 
     /// <summary>Takes the latest observation of an id back, as if it had never been made.</summary>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
 using DiagRules.Model.Conditions;
-using DiagRules.Model.Quantities;
+using DiagRules.Reasoning.Inference;
 using DiagRules.Reasoning.Planning;
 using DiagRules.Results;
 using DiagRules.Rules;
@@ -17,12 +17,9 @@ internal sealed class DiagnosisWriter(Moment moment)
 
     public Diagnosis Write()
     {
-        var builder = new SituationBuilder(moment);
-        var situation = builder.Build();
-        var plan = Planner.Plan(situation);
-        var next = new StepWriter(moment, builder, situation).Write(plan);
         var hypotheses = Hypotheses();
-        AddNotes(plan);
+        AddNotes();
+        var (expectedCost, next, withheld) = Steps();
         return new Diagnosis
         {
             Pack = moment.Pack.Id,
@@ -31,18 +28,40 @@ internal sealed class DiagnosisWriter(Moment moment)
             Complaint = moment.Complaint?.Id,
             Hypotheses = hypotheses,
             Unlisted = moment.Network.HasShares ? moment.Weighing.Unlisted : null,
-            ExpectedCost = plan.ExpectedCost,
+            ExpectedCost = expectedCost,
             AlsoPresent = AlsoPresent(hypotheses),
             Findings = Findings(),
             Readings = Readings(),
             Next = next,
-            Withheld = builder.Withheld,
+            Withheld = withheld,
             Advice = [.. Lines(LineKind.Advice).Select(line => new Advice(line.Source, line.Rule!.Advise!, line.Rule.Reason))],
             Hazards = Hazards(next),
             Deferred = [.. Lines(LineKind.Defer).SelectMany(line => line.Rule!.Defers.Select(id => new Deferral(id, line.Source, line.Rule.Reason)))],
             Contradictions = Contradictions(),
             Notes = [.. _notes],
         };
+    }
+
+    /// <summary>Next steps. What cannot be forecast within the budget costs the steps, never the ranking.</summary>
+    private (double ExpectedCost, ImmutableArray<NextStep> Next, ImmutableArray<WithheldStep> Withheld) Steps()
+    {
+        try
+        {
+            var builder = new SituationBuilder(moment);
+            var situation = builder.Build();
+            var plan = Planner.Plan(situation);
+            if (!plan.IsExact)
+            {
+                _notes.Add($"The order of steps looks {plan.Depth} {(plan.Depth == 1 ? "step" : "steps")} ahead; the expected cost is what the best plan found costs.");
+            }
+
+            return (plan.ExpectedCost, new StepWriter(moment, builder, situation).Write(plan), builder.Withheld);
+        }
+        catch (InferenceBudgetException exception)
+        {
+            _notes.Add($"What checks would show could not be worked out, so no next step is priced. {exception.Message}");
+            return (moment.Pack.MinutesWorth(moment.Pack.SpecialistCost, moment.EngineOptions.LabourPerHour), [], []);
+        }
     }
 
     private IEnumerable<RuleLine> Lines(LineKind kind) =>
@@ -127,7 +146,7 @@ internal sealed class DiagnosisWriter(Moment moment)
                 pair.hazard.Id, pair.hazard.SignalWord, pair.hazard.Symbol, pair.hazard.Says, pair.hazard.Avoid, pair.hazard.Clears, pair.from))];
     }
 
-    private void AddNotes(Plan plan)
+    private void AddNotes()
     {
         _notes.AddRange(moment.Observed.SetAside);
         foreach (var node in moment.Weighing.LeftOut)
@@ -139,11 +158,6 @@ internal sealed class DiagnosisWriter(Moment moment)
         if (moment.Weighing.AreRepairsLeftOut)
         {
             _notes.Add("The repairs tried in vain leave no cause of this pack; they are left out of the weighing.");
-        }
-
-        if (!plan.IsExact)
-        {
-            _notes.Add($"The order of steps looks {plan.Depth} {(plan.Depth == 1 ? "step" : "steps")} ahead; the expected cost is what the best plan found costs.");
         }
     }
 }

@@ -1,4 +1,4 @@
-using System.Runtime.CompilerServices;
+using DiagRules.TestSupport;
 
 namespace DiagRules.Cli.Tests;
 
@@ -58,5 +58,5 @@ public sealed class ToolTests
         return (code, output.ToString(), error.ToString());
     }
 
-    private static string Pack([CallerFilePath] string path = "") => Path.Combine(Path.GetDirectoryName(path)!, "Packs", "tarn-p3-jack");
+    private static string Pack() => RepositoryFolder.At("tests", "DiagRules.Cli.Tests", "Packs", "tarn-p3-jack");
 }

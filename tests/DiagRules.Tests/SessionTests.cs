@@ -109,6 +109,15 @@ public sealed class SessionTests
     }
 
     [Fact]
+    public void Cannot_tell_does_not_take_the_complaint_back()
+    {
+        var session = SmallLift.Start("dead", ("sound", "cannot-tell"));
+
+        session.GradeOf("sound").ShouldBe("silent");
+        SmallLift.Start(null, ("sound", "silent"), ("sound", "cannot-tell")).GradeOf("sound").ShouldBeNull();
+    }
+
+    [Fact]
     public void An_implausible_value_is_kept_on_record_and_used_for_nothing()
     {
         var session = SmallLift.Start();

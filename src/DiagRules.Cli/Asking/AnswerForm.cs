@@ -5,6 +5,9 @@ namespace DiagRules.Cli.Asking;
 /// <summary>How one question is answered: what it shows below the question, and how typed text is taken.</summary>
 internal abstract class AnswerForm
 {
+    /// <summary>Whether the answer is an observation, which may be doubtful or made while the machine worked. Default no.</summary>
+    public bool IsObservation { get; init; }
+
     /// <summary>Shows what may be answered.</summary>
     public abstract void Write(Page page);
 

@@ -51,7 +51,7 @@ internal sealed class CheckQuestions(Page page, Conversation conversation, Recor
     {
         AnswerForm form = pack.Find(id) switch
         {
-            Reading reading => new ReadingForm(reading),
+            Reading reading => new ReadingForm(reading) { IsObservation = true },
             Graded graded => ChoiceForm.Of(graded),
             _ => throw new InvalidOperationException($"'{id}' is nothing that can be asked."),
         };

@@ -14,8 +14,8 @@ internal sealed class ChoiceForm(IReadOnlyList<Choice> choices, bool isOpen = fa
 
     /// <summary>The grades of a finding, or whether a cause is there.</summary>
     public static ChoiceForm Of(Graded graded) => graded is Cause
-        ? new ChoiceForm([new("absent", "no, absent", "no"), new("present", "yes, present", "yes")])
-        : new ChoiceForm([.. graded.Grades.Select(grade => new Choice(grade, Words.Plain(grade)))], isOpen: true);
+        ? new ChoiceForm([new("absent", "no, absent", "no"), new("present", "yes, present", "yes")]) { IsObservation = true }
+        : new ChoiceForm([.. graded.Grades.Select(grade => new Choice(grade, Words.Plain(grade)))], isOpen: true) { IsObservation = true };
 
     public override void Write(Page page)
     {

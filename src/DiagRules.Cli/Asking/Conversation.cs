@@ -40,8 +40,7 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
     private Reply? Take(string text, AnswerForm? form, Moment? moment)
     {
         var (word, more) = Split(text);
-        var isLoss = word is "quit" or "q" or "exit";
-        _isWarnedOfLoss &= isLoss;
+        _isWarnedOfLoss &= word is "quit" or "q" or "exit";
         if (form?.IsWordForWord(text) == true)
         {
             return Answer(form, text);
@@ -75,7 +74,7 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
 
     private Reply? Answer(AnswerForm? form, string text)
     {
-        var fact = Fact.Read(text);
+        var fact = form is { IsObservation: true } ? Fact.Read(text) : new Fact(text, IsDoubtful: false, IsWhileWorking: false);
         var answer = form?.Read(fact.Value) ?? new TypedAnswer(null, $"'{text}' is no command here; 'help' lists them.");
         if (answer.Remark is not null)
         {
@@ -118,16 +117,17 @@ internal sealed class Conversation(Terminal terminal, Page page, Recorder record
         }
 
         var pack = moment.Session.Engine.Pack;
+        var diagnosis = moment.DiagnosisNow();
         switch (word)
         {
             case "known":
-                KnownText.Write(page, pack, moment.Diagnosis);
+                KnownText.Write(page, pack, diagnosis);
                 break;
             case "standing":
-                StandingText.Write(page, pack, moment.Diagnosis, most: 20);
+                StandingText.Write(page, pack, diagnosis, most: 20);
                 break;
             default:
-                WhyText.Write(page, moment, more);
+                WhyText.Write(page, moment with { Diagnosis = diagnosis }, more);
                 break;
         }
     }

@@ -1,6 +1,6 @@
+using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
 using DiagRules.Model;
-using DiagRules.Model.Cases;
 using DiagRules.Results;
 
 namespace DiagRules.Cli.Asking;
@@ -9,15 +9,17 @@ namespace DiagRules.Cli.Asking;
 internal sealed class OutcomeQuestion(Page page, Conversation conversation, Recorder recorder, Pack pack)
 {
     private const string NotDone = "not-done";
+    private const string Cured = "cured";
     private const string HandOver = "hand-over";
 
     private static readonly ChoiceForm Repaired = new(
     [
-        new("cured", "cured: the complaint is gone"),
+        new(Cured, "cured: the complaint is gone"),
         new("no-change", "no change"),
         new("for-a-while", "it was well for a while"),
         new(NotDone, "not done; propose something else"),
-    ]);
+    ])
+    { IsObservation = true };
 
     private static readonly ChoiceForm HandedOver = new(
     [
@@ -43,23 +45,19 @@ internal sealed class OutcomeQuestion(Page page, Conversation conversation, Reco
 
     private Reply Take(string outcome, Moment moment, NextStep step)
     {
-        switch (outcome)
+        var word = Fact.Read(outcome).Value;
+        if (word == HandOver)
         {
-            case "cured":
-                recorder.Tried(moment.Session, step.Id, TriedResult.Cured);
-                WriteCure(moment, step);
-                return new Reply(ReplyKind.Leave);
-            case HandOver:
-                return new Reply(ReplyKind.Leave);
-            case "no-change":
-                recorder.Tried(moment.Session, step.Id, TriedResult.NoChange);
-                break;
-            case "for-a-while":
-                recorder.Tried(moment.Session, step.Id, TriedResult.ForAWhile);
-                break;
+            return new Reply(ReplyKind.Leave);
         }
 
-        return new Reply(ReplyKind.PassOver);
+        if (word == NotDone || !recorder.TryObserve(moment.Session, step.Id, outcome) || word != Cured)
+        {
+            return new Reply(ReplyKind.PassOver);
+        }
+
+        WriteCure(moment, step);
+        return new Reply(ReplyKind.Leave);
     }
 
     private void WriteCure(Moment moment, NextStep step)

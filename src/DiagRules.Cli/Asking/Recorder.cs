@@ -1,6 +1,5 @@
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
-using DiagRules.Model.Cases;
 
 namespace DiagRules.Cli.Asking;
 
@@ -17,13 +16,6 @@ internal sealed class Recorder(Page page, SessionFile file)
         var result = Fact.Read(value).Observe(session, id, session.Options.Skill);
         page.Text(0, result.Problem?.Message ?? "");
         return result.IsAccepted && Keep(session) && (result.IsUsed || result.Problem is null);
-    }
-
-    /// <summary>Puts on record what came of a repair.</summary>
-    public void Tried(DiagnosisSession session, string repair, TriedResult result)
-    {
-        session.Observe(new Observation(repair, new Tried(result)) { By = session.Options.Skill });
-        Keep(session);
     }
 
     /// <summary>Takes the last answer back.</summary>
@@ -57,11 +49,19 @@ internal sealed class Recorder(Page page, SessionFile file)
         }
     }
 
-    /// <summary>Writes the session's file, if there is one.</summary>
+    /// <summary>Writes the session's file, if there is one. A file that cannot be written is reported; the session goes on.</summary>
     /// <returns>Always <see langword="true"/>: what changed the record went well.</returns>
     public bool Keep(DiagnosisSession session)
     {
-        file.Write(session);
+        try
+        {
+            file.Write(session);
+        }
+        catch (WrongUseException exception)
+        {
+            page.Text(0, exception.Message + " 'save FILE' keeps it elsewhere.");
+        }
+
         return true;
     }
 }

@@ -43,6 +43,13 @@ internal sealed record CaseName(string File, string? Id)
     {
         var cases = result.Pack?.Cases ?? [];
         var ids = cases.Select(one => one.Id).ToList();
+        var hasErrors = result.Problems.Any(problem => problem.Severity == Severity.Error);
+        if (Id is null && hasErrors)
+        {
+            // Of several cases the one that is left is not what was asked for.
+            throw Refusals.Of(result.Problems, $"No case is taken from '{File}'");
+        }
+
         if (Id is null && cases.Length > 1)
         {
             throw new WrongUseException($"'{File}' holds {cases.Length} cases; name one, as in '{File}#{ids[0]}'. They are {string.Join(", ", ids)}.");
@@ -53,8 +60,8 @@ internal sealed record CaseName(string File, string? Id)
             return found;
         }
 
-        throw result.Problems.Any(problem => problem.Severity == Severity.Error)
-            ? Refusals.Of(result.Problems, Id is null ? $"No case could be read from '{File}'" : $"Case '{Id}' could not be read from '{File}'")
+        throw hasErrors
+            ? Refusals.Of(result.Problems, $"Case '{Id}' could not be read from '{File}'")
             : new WrongUseException(Id is null ? $"'{File}' holds no case." : $"'{File}' holds no case '{Id}'.{Spelling.Hint(Id, ids)}");
     }
 }

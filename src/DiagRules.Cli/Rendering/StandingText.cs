@@ -11,6 +11,7 @@ internal static class StandingText
     private const int MostRuledOut = 8;
     private const int Indent = 2;
     private const int LabelWidth = 24;
+    private const int CompactLabelWidth = 7;
 
     /// <summary>The whole standing, in percent and words.</summary>
     public static void Write(Page page, Pack pack, Diagnosis diagnosis, int most = 8)
@@ -19,10 +20,11 @@ internal static class StandingText
         var named = Named(standing, most);
         foreach (var (title, confidence) in named)
         {
-            page.Item(Indent, $"{Words.Percent(confidence),5}  {Words.Belief(confidence)}", LabelWidth, title, textInk: title == named[0].Title ? Ink.Strong : Ink.Plain);
+            var ink = title == named[0].Title ? Ink.Strong : Ink.Plain;
+            page.Item(Indent, $"{Words.Percent(confidence),5}  {Words.Belief(confidence)}", LabelWidth, title, textInk: ink);
         }
 
-        WriteRest(page, standing[named.Count..], Indent, LabelWidth);
+        WriteRest(page, standing[named.Count..], LabelWidth);
         WriteAlsoPresent(page, diagnosis);
         WriteRuledOut(page, diagnosis);
     }
@@ -35,10 +37,10 @@ internal static class StandingText
         page.Text(0, "Standing now", Ink.Strong);
         foreach (var (title, confidence) in named)
         {
-            page.Item(Indent, $"{Words.Percent(confidence),5}", 7, title);
+            page.Item(Indent, $"{Words.Percent(confidence),5}", CompactLabelWidth, title);
         }
 
-        WriteRest(page, standing[named.Count..], Indent, 7);
+        WriteRest(page, standing[named.Count..], CompactLabelWidth);
     }
 
     private static List<(string Title, double Confidence)> Ranked(Pack pack, Diagnosis diagnosis)
@@ -57,7 +59,7 @@ internal static class StandingText
         return standing[..Math.Clamp(worth, Math.Min(1, standing.Count), most)];
     }
 
-    private static void WriteRest(Page page, List<(string Title, double Confidence)> rest, int indent, int labelWidth)
+    private static void WriteRest(Page page, List<(string Title, double Confidence)> rest, int labelWidth)
     {
         if (rest.Count == 0)
         {
@@ -66,7 +68,7 @@ internal static class StandingText
 
         var together = rest.Sum(one => one.Confidence);
         var text = rest.Count == 1 ? rest[0].Title : Words.Count(rest.Count, "other", "others") + " together";
-        page.Item(indent, Words.Percent(together).PadLeft(5), labelWidth, text, textInk: Ink.Faint);
+        page.Item(Indent, Words.Percent(together).PadLeft(5), labelWidth, text, textInk: Ink.Faint);
     }
 
     private static void WriteAlsoPresent(Page page, Diagnosis diagnosis)

@@ -122,7 +122,7 @@ internal sealed class Declaration(Draft draft)
     {
         var declared = new Declared(candidate.Section, id, candidate.Key.Place, candidate.Body);
         var isBuiltIn = id == Model.Finding.Pattern && candidate.Section == Section.Findings;
-        declared.IsDamaged = IdReader.Read(new PlacedText(id, candidate.Key.Place), IdKind.Id, draft.Problems, isBuiltIn) is null;
+        declared.IsDamaged = IdWords.Read(new PlacedText(id, candidate.Key.Place), IdKind.Id, draft.Problems, isBuiltIn) is null;
         draft.TryAdd(declared);
         new RequiredKeys(draft.Problems).Check(id, declared.Place, declared.Body, declared.Shape);
         return declared;

@@ -47,10 +47,10 @@ internal sealed class Draft
     public Dictionary<string, ImmutableArray<Declared>> Sections { get; private init; } = new(StringComparer.Ordinal);
 
     /// <summary>Ids that a layer took away, with the place; what still refers to them is reported there.</summary>
-    public Dictionary<string, SourcePlace> Removed { get; private init; } = new(StringComparer.Ordinal);
+    public Dictionary<string, SourcePlace> Removed { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Places that refer to what was taken away.</summary>
-    public List<(string Id, SourcePlace Place)> Dangling { get; private init; } = [];
+    public List<(string Id, SourcePlace Place)> Dangling { get; } = [];
 
     /// <summary>Every mention of an entry by another.</summary>
     public List<Reference> References { get; } = [];
@@ -64,7 +64,6 @@ internal sealed class Draft
         Words = Words,
         Systems = Systems,
         Sections = Sections,
-        Removed = Removed,
     };
 
     public IEnumerable<string> Ids => _byId.Keys;

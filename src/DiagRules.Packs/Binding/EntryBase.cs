@@ -12,7 +12,7 @@ internal static class EntryBase
     /// <summary>An entry with what its declaration knows put in.</summary>
     public static T Finish<T>(T entry, Declared declared)
         where T : Entry =>
-        (T)((Entry)entry with { Place = declared.Place, Only = declared.Only, Accepts = declared.Accepts });
+        (T)((Entry)entry with { Place = declared.Place, Only = declared.Only, Accepts = declared.Accepts, HostKeys = HostKeys.Read(declared.Body) });
 
     /// <summary>Chassis codes, each of them declared by the pack.</summary>
     public static ImmutableArray<string> Only(Draft draft, MapNode body) =>

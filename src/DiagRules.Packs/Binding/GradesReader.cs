@@ -26,7 +26,7 @@ internal static class GradesReader
         }
 
         var texts = list.Items.OfType<ScalarNode>().ToList();
-        var grades = texts.Select(text => IsRefused(text) ? null : IdReader.Read(text.Text, IdKind.Grade, draft.Problems)).OfType<string>().ToImmutableArray();
+        var grades = texts.Select(text => IdWords.Read(text.Text, IdKind.Grade, draft.Problems)).OfType<string>().ToImmutableArray();
         if (texts.Count != list.Items.Count || grades.Length != texts.Count)
         {
             return [];
@@ -66,7 +66,4 @@ internal static class GradesReader
         draft.Problems.Add(ProblemCatalogue.BadGrades, doubled.Place, $"'{doubled.Value}' stands twice among the grades of '{declared.Id}' ({string.Join(", ", texts.Select(text => text.Value))}).");
         return false;
     }
-
-    /// <summary>Reported by the table of keys.</summary>
-    private static bool IsRefused(ScalarNode text) => ReservedWords.IsYamlConstant(text.Value);
 }

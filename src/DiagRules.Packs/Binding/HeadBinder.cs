@@ -44,7 +44,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         var labour = _fields.Text("labour") is { } rate ? draft.Money.ReadRate(rate.Text) : null;
         return new Head
         {
-            Id = _fields.Text("pack") is { } id ? IdReader.Read(id.Text, IdKind.Id, Problems) ?? "" : "",
+            Id = _fields.Text("pack") is { } id ? IdWords.Read(id.Text, IdKind.Id, Problems) ?? "" : "",
             Version = _fields.Text("version") is { } version ? VersionReader.Read(version.Text, Problems)?.ToString() ?? "" : "",
             Title = _fields.Sentence("title") ?? "",
             Place = _fields.Text("pack")?.Place ?? _head.Place,
@@ -87,7 +87,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         var systems = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (var (key, value) in _fields.Map("systems")?.Pairs ?? [])
         {
-            if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode title)
+            if (IdWords.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode title)
             {
                 systems[word] = _fields.Sentence(title);
             }
@@ -104,7 +104,7 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         {
             foreach (var (key, value) in words?.Pairs ?? [])
             {
-                if (IdReader.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
+                if (IdWords.Read(key.Text, IdKind.Id, Problems) is { } word && value is ScalarNode text
                     && ProbabilityReader.Read(text.Text, ProbabilityWords.Default, Problems) is { } probability)
                 {
                     known[word] = probability;

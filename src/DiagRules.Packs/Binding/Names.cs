@@ -2,6 +2,7 @@ using DiagRules.Model.Problems;
 using DiagRules.Packs.Sets;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
+using DiagRules.Packs.Values;
 
 namespace DiagRules.Packs.Binding;
 
@@ -45,6 +46,13 @@ internal sealed class Names(Draft draft)
             return [id];
         }
 
+        if (_expansion.Count(mentioned) > draft.Limits.Entries)
+        {
+            draft.Problems.Add(
+                ProblemCatalogue.LimitExceeded, text.Place, $"'{Excerpt.Of(text.Value)}' stands for more than {draft.Limits.Entries} ids (setting '{nameof(PackLimits.Entries)}').");
+            return [];
+        }
+
         return mentioned.All(set => _expansion.Knows(set, text))
             ? _expansion.Copies(mentioned).Select(copy => Substitution.Apply(new PlacedText(id, default), copy.Members.GetValueOrDefault).Value)
             : [];
@@ -56,8 +64,9 @@ internal sealed class Names(Draft draft)
 
     private Declared? Resolve(string id, ScalarNode text, Declared? from, Target target)
     {
-        if (IsYamlWord(id))
+        if (ReservedWords.IsYamlConstant(id))
         {
+            // Refused wherever a word is expected, before anyone asks what it names.
             return null;
         }
 
@@ -89,7 +98,4 @@ internal sealed class Names(Draft draft)
     }
 
     private IEnumerable<string> Candidates(Target target) => draft.All.Where(target.Fits).Select(declared => declared.Id);
-
-    /// <summary>These are refused wherever a word is expected, before anyone asks what they name.</summary>
-    private static bool IsYamlWord(string id) => id is "true" or "false" or "null";
 }

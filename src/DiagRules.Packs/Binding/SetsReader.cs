@@ -50,5 +50,5 @@ internal sealed class SetsReader(Draft draft)
     }
 
     private (string Id, string Word)? Member(MapPair pair) =>
-        IdReader.Read(pair.Key.Text, IdKind.Id, draft.Problems) is { } id && pair.Value is ScalarNode word ? (id, word.Value) : null;
+        IdWords.Read(pair.Key.Text, IdKind.Id, draft.Problems) is { } id && pair.Value is ScalarNode word ? (id, word.Value) : null;
 }

@@ -22,12 +22,19 @@ internal sealed class CaseReader(Draft draft, string packId)
     private ProblemSink Problems => draft.Problems;
 
     /// <summary>The cases that could be read, in ordinal order of ids.</summary>
-    public ImmutableArray<RecordedCase> Read(IEnumerable<Node> documents) =>
-        [.. documents.OfType<MapNode>().Select(Read).OfType<RecordedCase>().OrderBy(recorded => recorded.Id, StringComparer.Ordinal)];
+    public ImmutableArray<RecordedCase> Read(IEnumerable<Document> documents) =>
+        [.. documents.Select(Read).OfType<RecordedCase>().OrderBy(recorded => recorded.Id, StringComparer.Ordinal)];
+
+    private RecordedCase? Read(Document document)
+    {
+        var before = Problems.Errors;
+        new ShapeCheck(Problems).Check("case", document.Root, CaseShapes.CaseForm);
+        var read = document.Root is MapNode map ? Read(map) : null;
+        return Problems.Errors == before && !document.IsDamaged ? read : null;
+    }
 
     private RecordedCase? Read(MapNode map)
     {
-        var before = Problems.Errors;
         var fields = new Fields(draft, null, map);
         var id = fields.Text("case");
         new RequiredKeys(Problems).Check(id?.Value ?? "case", id?.Place ?? map.Place, map, CaseShapes.Case);
@@ -52,12 +59,12 @@ internal sealed class CaseReader(Draft draft, string packId)
             Source = fields.Sentence("source"),
         };
         CheckPack(fields);
-        return Problems.Errors == before && id is not null ? read : null;
+        return id is null ? null : read;
     }
 
     private string? Id(ScalarNode text)
     {
-        if (IdReader.Read(text.Text, IdKind.Id, Problems) is not { } id)
+        if (IdWords.Read(text.Text, IdKind.Id, Problems) is not { } id)
         {
             return null;
         }

@@ -43,7 +43,7 @@ internal sealed class Witness(CheckScope scope)
     /// The comparisons whose limits are worth trying for a reading: those that look at it, and where others are worked out from it all of
     /// them, since a difference is small where its two sides are alike.
     /// </summary>
-    private static IEnumerable<Comparison> Near(int reading, List<Comparison> comparisons)
+    private static List<Comparison> Near(int reading, List<Comparison> comparisons)
     {
         var own = comparisons.Where(comparison => comparison.Bases.Contains(reading)).ToList();
         return own.TrueForAll(comparison => comparison.Bases.Length == 1) ? own : comparisons;

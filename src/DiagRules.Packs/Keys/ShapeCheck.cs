@@ -1,6 +1,7 @@
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Text;
 using DiagRules.Packs.Tree;
+using DiagRules.Packs.Values;
 
 namespace DiagRules.Packs.Keys;
 
@@ -48,8 +49,20 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
                 CheckText(key, text, scalar);
                 break;
             default:
-                problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {form.Expected}.");
+                ReportKind(key, node, form);
                 break;
+        }
+    }
+
+    private void ReportKind(string key, Node node, Form form)
+    {
+        if (IsRemoval(node))
+        {
+            problems.Add(ProblemCatalogue.NothingToRemove, node.Place, $"'{Excerpt.Of(key)}: remove' takes something of a base away, but this pack extends none; delete the line.");
+        }
+        else
+        {
+            problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {form.Expected}.");
         }
     }
 
@@ -154,7 +167,7 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         }
         else
         {
-            problems.Add(ProblemCatalogue.WrongKindOfValue, node.Place, $"'{Excerpt.Of(key)}' is {node.Kind}; expected is {either.Expected}.");
+            ReportKind(key, node, either);
         }
     }
 
@@ -187,13 +200,11 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
 
     private void RefuseYamlWord(string key, ScalarNode text, ScalarForm form)
     {
-        if (text.Value.ToLowerInvariant() is "true" or "false" or "null")
+        if (ReservedWords.IsYamlConstant(text.Value))
         {
             var remedy = form.Kind == ScalarKind.Flag ? "write yes or no" : "pick another word";
-            problems.Add(
-                ProblemCatalogue.TrueFalseOrNull,
-                text.Place,
-                $"'{text.Value}' stands at '{Excerpt.Of(key)}', where programs that read YAML disagree on what it is; {remedy}.");
+            var where = key == text.Value ? "is a key here" : $"stands at '{Excerpt.Of(key)}'";
+            problems.Add(ProblemCatalogue.TrueFalseOrNull, text.Place, $"'{text.Value}' {where}, and programs that read YAML disagree on what it is; {remedy}.");
         }
     }
 }

@@ -47,7 +47,7 @@ internal sealed class Catalog
         var ignored = new ProblemSink();
         if (!files.Paths.Contains(HeadFile, StringComparer.Ordinal)
             || new FileReader(files, "", limits).Read(HeadFile, ignored) is not { } source
-            || TreeReader.Read(source, limits, ignored) is not [MapNode head, ..])
+            || TreeReader.Read(source, limits, ignored) is not [{ Root: MapNode head }, ..])
         {
             return null;
         }

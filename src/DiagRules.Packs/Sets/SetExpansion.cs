@@ -21,8 +21,11 @@ internal sealed class SetExpansion(MemberSets sets, ProblemSink problems)
     }
 
     /// <summary>How many copies an entry makes; 1 when its id names no set.</summary>
-    public long Count(MapPair entry) =>
-        MemberSets.Mentioned(entry.Key.Value).Aggregate(1L, (count, set) => Math.Min(count * (sets.Members(set)?.Length ?? 0), int.MaxValue));
+    public long Count(MapPair entry) => Count(MemberSets.Mentioned(entry.Key.Value));
+
+    /// <summary>How many combinations of members some sets have; a set that is not there has none.</summary>
+    public long Count(IReadOnlyList<string> mentioned) =>
+        mentioned.Aggregate(1L, (count, set) => Math.Min(count * (sets.Members(set)?.Length ?? 0), int.MaxValue));
 
     /// <summary>Whether there is such a set; reports where there is not.</summary>
     public bool Knows(string set, ScalarNode at)

@@ -18,7 +18,7 @@ internal sealed class PackTrees
     public Dictionary<string, List<MapPair>> Sections { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Documents of case files, in order of file and line.</summary>
-    public List<Node> Cases { get; } = [];
+    public List<Document> Cases { get; } = [];
 
     /// <summary>Whether every file could be read: if not, an id that seems to be missing may stand in the rest.</summary>
     public bool IsComplete { get; set; } = true;

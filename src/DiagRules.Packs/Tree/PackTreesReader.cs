@@ -84,22 +84,19 @@ internal sealed partial class PackTreesReader
         {
             check.CheckShape(map, map == _pack.Head ? FileShapes.PackFile : FileShapes.SectionFile);
         }
-
-        var caseCheck = new ShapeCheck(_pack.CaseProblems);
-        foreach (var document in _pack.Cases)
-        {
-            caseCheck.Check("case", document, CaseShapes.CaseForm);
-        }
     }
 
-    private IReadOnlyList<Node>? Documents(string path, ProblemSink problems)
+    private List<Document>? Documents(string path, ProblemSink problems)
     {
+        var before = problems.Count;
         if (_reader.Read(path, problems) is not { } source)
         {
             return null;
         }
 
-        var documents = TreeReader.Read(source, _limits, problems);
+        // Tabs and hidden characters damage every document of their file.
+        var isDamaged = problems.Count > before;
+        var documents = TreeReader.Read(source, _limits, problems)?.Select(document => document with { IsDamaged = document.IsDamaged || isDamaged }).ToList();
         if (documents is { Count: 0 } && path != HeadFile)
         {
             problems.Add(ProblemCatalogue.NoEntries, source.Whole, $"'{path}' holds no entries.");
@@ -108,20 +105,20 @@ internal sealed partial class PackTreesReader
         return documents;
     }
 
-    private MapNode? SingleMap(string path, IReadOnlyList<Node> documents)
+    private MapNode? SingleMap(string path, List<Document> documents)
     {
         if (documents.Count > 1)
         {
-            var second = documents[1].Place;
+            var second = documents[1].Root.Place;
             _pack.Problems.Add(ProblemCatalogue.SeveralDocuments, second, $"'{path}' has a second document that begins here; only files of cases hold several, so put it into a file of its own.");
         }
 
-        if (documents is [MapNode map, ..])
+        if (documents is [{ Root: MapNode map }, ..])
         {
             return map;
         }
 
-        if (documents is [var other, ..])
+        if (documents is [{ Root: var other }, ..])
         {
             _pack.Problems.Add(ProblemCatalogue.WrongKindOfValue, other.Place, $"'{path}' begins with {other.Kind}; expected is a map of sections, such as 'findings:'.");
             _pack.IsComplete = false;

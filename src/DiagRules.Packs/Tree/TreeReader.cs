@@ -28,7 +28,7 @@ internal sealed class TreeReader
     private ParsingEvent Current => _parser.Current!;
 
     /// <summary>The documents of a text; <see langword="null"/> when it could not be read to its end (the problem is reported).</summary>
-    public static IReadOnlyList<Node>? Read(SourceText source, PackLimits limits, ProblemSink problems)
+    public static IReadOnlyList<Document>? Read(SourceText source, PackLimits limits, ProblemSink problems)
     {
         var reader = new TreeReader(source, limits, problems);
         try
@@ -50,9 +50,9 @@ internal sealed class TreeReader
 
     private SourcePlace LastPlace() => _parser.Current is { } last ? _source.Place(last.End.Line, last.End.Column) : _source.Place(1, 1);
 
-    private List<Node> ReadDocuments()
+    private List<Document> ReadDocuments()
     {
-        var documents = new List<Node>();
+        var documents = new List<Document>();
         while (_parser.MoveNext())
         {
             switch (Current)
@@ -63,7 +63,8 @@ internal sealed class TreeReader
                 case StreamStart or StreamEnd or DocumentEnd:
                     break;
                 default:
-                    documents.Add(ReadNode());
+                    var before = _problems.Count;
+                    documents.Add(new Document(ReadNode(), _problems.Count > before));
                     break;
             }
         }

@@ -1,4 +1,5 @@
 using System.Buffers;
+using DiagRules.Reasoning.Inference.Tapes;
 
 namespace DiagRules.Reasoning.Inference;
 
@@ -19,11 +20,10 @@ public sealed partial class CauseModel
         }
 
         Engine.Predict(settled.Observations, _priors, _causes, nodes, rows);
-        var overall = HasPrimary ? null : Posteriors(settled.Observations, nodes);
         var predictions = new Prediction[nodes.Length];
         for (var i = 0; i < rows.Length; i++)
         {
-            predictions[i] = ToPrediction(settled.Observations, nodes[i], rows[i], weights, overall);
+            predictions[i] = ToPrediction(settled.Observations, nodes[i], rows[i], weights);
         }
 
         return predictions;
@@ -33,7 +33,7 @@ public sealed partial class CauseModel
     /// <param name="evidence">What is known.</param>
     /// <param name="nodes">Nodes to predict, the most telling first.</param>
     /// <param name="mostOutcomes">
-    /// How many joint outcomes to tell apart, 2 or more; each costs one forward and one backward pass. Nodes are taken in the order given as long as their
+    /// How many joint outcomes to tell apart, 2 or more; each costs about as much as weighing once. Nodes are taken in the order given as long as their
     /// outcomes stay within this; the rest are named in <see cref="JointPrediction.LeftOut"/>. What a check is worth by the nodes taken is at most what it is
     /// worth by all.
     /// </param>
@@ -67,6 +67,9 @@ public sealed partial class CauseModel
         return Array.AsReadOnly(present);
     }
 
+    /// <summary>Joint outcomes as <see cref="InferenceEngine.Forecast(Evidence, ReadOnlySpan{double}, ReadOnlySpan{int}, ReadOnlySpan{int})"/> gives them.</summary>
+    internal ForecastTable? Forecast(Evidence evidence, ReadOnlySpan<int> nodes) => Engine.Forecast(evidence, _priors, _causes, nodes);
+
     /// <summary><c>log P_q(e)</c>: how probable the evidence is with independent causes.</summary>
     internal double LogProbabilityOfListed(Evidence evidence) => Engine.LogProbability(evidence, _priors);
 
@@ -90,15 +93,8 @@ public sealed partial class CauseModel
         return probability;
     }
 
-    private double[] Posteriors(Evidence evidence, ReadOnlySpan<int> nodes)
-    {
-        var values = new double[Network.Offsets[^1]];
-        Engine.Infer(evidence, _priors, nodes, values);
-        return values;
-    }
-
     /// <summary>Completes the rows: the last is for <c>Z = 0</c>, and causes out of the running get the overall prediction.</summary>
-    private Prediction ToPrediction(Evidence evidence, int node, double[] rows, Weights weights, double[]? overall)
+    private Prediction ToPrediction(Evidence evidence, int node, double[] rows, Weights weights)
     {
         var grades = Network.Nodes[node].Grades;
         var mean = new double[grades];
@@ -112,7 +108,7 @@ public sealed partial class CauseModel
         }
         else
         {
-            overall.AsSpan(Network.Offsets[node], grades).CopyTo(mean);
+            rows.AsSpan(^grades..).CopyTo(mean);
         }
 
         for (var row = 0; row < rows.Length; row += grades)

@@ -137,11 +137,11 @@ public sealed partial class CauseModel
         }
 
         var grades = Network.Nodes[node].Grades;
-        var rows = new double[_causes.Length * grades];
+        var rows = new double[(_causes.Length + 1) * grades];
         Engine.Predict(new Evidence(Network), _priors, _causes, [node], [rows]);
         var marginal = new double[grades];
         var listed = _pi.Sum();
-        for (var i = 0; i < rows.Length; i++)
+        for (var i = 0; i < _causes.Length * grades; i++)
         {
             marginal[i % grades] += rows[i] * (_pi[i / grades] / listed);
         }

@@ -4,43 +4,12 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>As the public method of this name, under other priors.</summary>
-    internal double LogProbability(Evidence evidence, ReadOnlySpan<double> priors)
-    {
-        var work = Rent();
-        try
-        {
-            return Ask(work, evidence, priors, []).Enter();
-        }
-        finally
-        {
-            Return(work);
-        }
-    }
-
-    internal InferenceEstimate Estimate(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes)
-    {
-        var work = Rent();
-        try
-        {
-            return BestPlan(work, evidence, priors, nodes, Asking.Posterior).Estimate;
-        }
-        finally
-        {
-            Return(work);
-        }
-    }
-
     /// <summary>Posteriors of <paramref name="nodes"/>, written where the network's offsets say; all 0 if the evidence is impossible.</summary>
     /// <returns>Natural logarithm of the probability of the evidence.</returns>
     internal double Infer(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> nodes, Span<double> values)
-        => Infer(evidence, priors, nodes, nodes, Asking.Posterior, values);
+        => AreRoots(nodes) ? InferRoots(evidence, priors, nodes, values) : Infer(evidence, priors, nodes, nodes, Asking.Posterior, values);
 
-    /// <summary>The same for roots: they need no place in the plan, so all questions about roots share one.</summary>
-    internal double InferRoots(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, Span<double> values)
-        => Infer(evidence, priors, [], roots, Asking.Posterior, values);
-
-    /// <summary>The same again, with one plan for whatever grade <paramref name="open"/> are observed at.</summary>
+    /// <summary>The same for roots, with one plan for whatever grade <paramref name="open"/> are observed at.</summary>
     internal double InferRoots(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, ReadOnlySpan<int> open, Span<double> values)
         => Infer(evidence, priors, open, roots, Asking.AnyOutcome, values);
 

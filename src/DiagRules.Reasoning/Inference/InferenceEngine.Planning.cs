@@ -63,12 +63,13 @@ public sealed partial class InferenceEngine
 
     private Plan CachedOrBuilt(PlanRequest request)
     {
-        if (!_plans.TryGet(request, out var plan))
+        if (_plans.Find(request.Key) is Plan known)
         {
-            plan = PlanBuilder.Build(Network, request, Limits.TableCells);
-            _plans.Add(request, plan);
+            return known;
         }
 
+        var plan = PlanBuilder.Build(Network, request, Limits.TableCells);
+        _plans.Add(request.Key, plan);
         return plan;
     }
 

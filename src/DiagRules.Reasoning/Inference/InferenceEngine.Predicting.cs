@@ -4,18 +4,27 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>For each of several roots: posteriors of each target if that root has its second grade.</summary>
+    /// <summary>For each of several roots: posteriors of each target if that root has its second grade; and, last, whatever the roots are.</summary>
     /// <param name="evidence">The evidence.</param>
     /// <param name="priors">Priors of the roots.</param>
     /// <param name="roots">Roots to condition on, one at a time.</param>
     /// <param name="targets">Nodes to predict.</param>
-    /// <param name="rows">Per target a row of grades for each root; a row stays 0 where the root cannot have its second grade.</param>
+    /// <param name="rows">Per target a row of grades for each root, 0 where the root cannot have its second grade; and one more for all.</param>
     /// <remarks>
     /// One forward and one backward pass per grade of each target: the grade is entered as one more factor on variables that are there anyway, so all targets
     /// share one plan, and the posteriors of all roots come back at once. A target nothing was seen of is entered as "at most g", which needs no table over its
     /// parents. Its probabilities are differences and so exact to about 1e-15, not relatively; a single target is given a table and has no such differences.
     /// </remarks>
     internal void Predict(Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, ReadOnlySpan<int> targets, ReadOnlySpan<double[]> rows)
+    {
+        if (!Forecast(evidence, priors, roots, targets, rows))
+        {
+            PredictWithBuckets(evidence, priors, roots, targets, rows);
+        }
+    }
+
+    private void PredictWithBuckets(
+        Evidence evidence, ReadOnlySpan<double> priors, ReadOnlySpan<int> roots, ReadOnlySpan<int> targets, ReadOnlySpan<double[]> rows)
     {
         var work = Rent();
         try
@@ -25,8 +34,8 @@ public sealed partial class InferenceEngine
             {
                 // Fewer targets at a time join fewer nodes.
                 var half = targets.Length / 2;
-                Predict(evidence, priors, roots, targets[..half], rows[..half]);
-                Predict(evidence, priors, roots, targets[half..], rows[half..]);
+                PredictWithBuckets(evidence, priors, roots, targets[..half], rows[..half]);
+                PredictWithBuckets(evidence, priors, roots, targets[half..], rows[half..]);
                 return;
             }
 
@@ -66,8 +75,8 @@ public sealed partial class InferenceEngine
             return;
         }
 
-        var present = new double[roots.Length];
-        var varied = new double[roots.Length];
+        var present = new double[roots.Length + 1];
+        var varied = new double[roots.Length + 1];
         question.ReadPresent(roots, present, 1);
         question.KeepEvidence();
         for (var t = 0; t < targets.Length; t++)
@@ -84,12 +93,12 @@ public sealed partial class InferenceEngine
             {
                 // "At most the last grade" is certain.
                 SetColumn(rows[t].AsSpan(grades - 1), grades, present, present);
-                Question.ToDifferences(rows[t].AsSpan(0, roots.Length * grades), grades);
+                Question.ToDifferences(rows[t].AsSpan(0, present.Length * grades), grades);
             }
         }
     }
 
-    private static void SetColumn(Span<double> column, int step, double[] varied, double[] present)
+    private static void SetColumn(Span<double> column, int step, ReadOnlySpan<double> varied, ReadOnlySpan<double> present)
     {
         for (var i = 0; i < present.Length; i++)
         {

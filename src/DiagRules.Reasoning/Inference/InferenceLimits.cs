@@ -26,6 +26,9 @@ public sealed record InferenceLimits
     /// <summary>From this many cells on it is worth looking for a plan that serves fewer questions but this one better.</summary>
     internal long DearCells { get; init; } = 1 << 14;
 
+    /// <summary>Which kinds of plan are used.</summary>
+    internal PlanKinds Kinds { get; init; } = PlanKinds.Both;
+
     /// <summary>How many elimination plans are kept, the least recently used ones leaving first.</summary>
     /// <value>1024 by default. 1 or more.</value>
     public int CachedPlans

@@ -1,7 +1,8 @@
+using DiagRules.Reasoning.Inference.Tapes;
+
 namespace DiagRules.Reasoning.Inference;
 
 /// <summary>Joint outcomes of several nodes, one row each, and the probability of each under every cause, under <c>Z = 0</c>, and overall.</summary>
-/// <remarks>One forward and one backward pass per outcome: the outcome is entered as evidence, and the posteriors of all causes come back at once.</remarks>
 internal sealed class OutcomeTable(CauseModel model, int[] nodes, int outcomes)
 {
     private readonly int _causes = model.Causes.Count;
@@ -12,9 +13,35 @@ internal sealed class OutcomeTable(CauseModel model, int[] nodes, int outcomes)
     public double[] Fill(Evidence evidence, Weights weights)
     {
         var table = new double[outcomes * Columns];
+        if (model.Forecast(evidence, nodes) is { } forecast)
+        {
+            CopyListed(forecast, table);
+        }
+        else
+        {
+            FillListed(evidence, table);
+        }
+
+        FillUnlisted(evidence, table);
+        Normalise(table, weights);
+        return table;
+    }
+
+    private void CopyListed(ForecastTable forecast, double[] table)
+    {
+        for (var outcome = 0; outcome < outcomes; outcome++)
+        {
+            var row = table.AsSpan(outcome * Columns, Columns);
+            forecast.Row(outcome)[.._causes].CopyTo(row);
+            row[^1] = model.HasPrimary ? 0 : forecast.Row(outcome)[_causes];
+        }
+    }
+
+    /// <summary>Enters each outcome as evidence: one forward and one backward pass give it for all causes.</summary>
+    private void FillListed(Evidence evidence, double[] table)
+    {
         var scratch = evidence.Copy();
         var grades = new int[nodes.Length];
-        var unlisted = Array.ConvertAll(nodes, node => UnlistedPosterior(evidence, node));
         var total = model.LogProbabilityOfListed(evidence);
         for (var outcome = 0; outcome < outcomes; outcome++)
         {
@@ -25,12 +52,19 @@ internal sealed class OutcomeTable(CauseModel model, int[] nodes, int outcomes)
                 row[^1] = model.HasPrimary ? 0 : overall;
             }
 
-            row[_causes] = model.HasPrimary ? Product(unlisted, grades) : 0;
             Advance(grades);
         }
+    }
 
-        Normalise(table, weights);
-        return table;
+    private void FillUnlisted(Evidence evidence, double[] table)
+    {
+        var unlisted = Array.ConvertAll(nodes, node => UnlistedPosterior(evidence, node));
+        var grades = new int[nodes.Length];
+        for (var row = 0; row < table.Length; row += Columns)
+        {
+            table[row + _causes] = model.HasPrimary ? Product(unlisted, grades) : 0;
+            Advance(grades);
+        }
     }
 
     private double[] UnlistedPosterior(Evidence evidence, int node)

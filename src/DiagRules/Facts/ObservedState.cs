@@ -211,6 +211,11 @@ internal sealed class ObservedState
             WeighedReadings[reading.Index] = _altered.Contains(reading.Id) ? WeighedReadings[reading.Index] : null;
             Unanswered[_index.Pack.Nodes.Length + reading.Index] = by;
         }
+        else if (entry is Graded { Node: var node } && Nodes[node]?.From == NodeObservation.Complaint)
+        {
+            // Who cannot tell more has not taken the complaint back.
+            Unanswered[node] = by;
+        }
         else if (entry is Graded graded)
         {
             Nodes[graded.Node] = null;

@@ -18,5 +18,8 @@ internal sealed class Branch(RuleLine line, IReadOnlyList<Literal> literals, Con
     /// <summary>Position among all branches of the rule book.</summary>
     public int Index { get; set; }
 
+    /// <summary>Whether a gate is that of this branch.</summary>
+    public bool Owns(GuardedGate gate) => gate.Branch == this;
+
     public bool IsOpen(IFacts facts) => Gate is null || Gate.Evaluate(facts) == Truth.True;
 }

@@ -9,5 +9,5 @@ namespace DiagRules.Rules;
 internal readonly record struct Literal(int Node, GradeSet Grades, bool WantsUnknown)
 {
     /// <summary>Whether a settled state answers this literal's question with yes; for <c>unknown</c> it is the one that must not be there.</summary>
-    public bool Matches(int node, GradeSet grades) => node == Node && (WantsUnknown || grades.IsSubsetOf(Grades));
+    public bool Matches(Settled settled) => settled.Node == Node && (WantsUnknown || settled.Grades.IsSubsetOf(Grades));
 }

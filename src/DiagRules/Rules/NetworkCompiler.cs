@@ -19,7 +19,7 @@ internal static class NetworkCompiler
     {
         var rules = new List<IRuleDefinition> { FreeGates(), Settling<StrictlySettled>(), Settling<LenientlySettled>() };
         rules.AddRange(branches.Where(branch => branch.Literals.Count > 0).Select(branch => Guarded(branch, strata.LevelOf(branch))));
-        return new RuleCompiler().Compile(rules);
+        return new RuleCompiler { ExpressionCompiler = new DirectExpressionCompiler() }.Compile(rules);
     }
 
     private static IRuleDefinition FreeGates()
@@ -58,8 +58,7 @@ internal static class NetworkCompiler
         builder.Name($"{branch.Line.Source}, way {branch.Index}");
         builder.Priority(-level);
         var left = builder.LeftHandSide();
-        Expression<Func<GuardedGate, bool>> isOwn = gate => gate.Branch == branch;
-        left.Pattern(typeof(GuardedGate), "gate").Condition(isOwn);
+        left.Pattern(typeof(GuardedGate), "gate").Condition(Test<GuardedGate>("gate", branch, nameof(Branch.Owns)));
         foreach (var literal in branch.Literals)
         {
             var name = $"node{literal.Node}";
@@ -82,28 +81,18 @@ internal static class NetworkCompiler
 
     private static void AddTest(PatternBuilder pattern, World world, Literal literal)
     {
-        if (world == World.Strict)
-        {
-            pattern.Condition(Test<StrictlySettled>(pattern, literal));
-        }
-        else
-        {
-            pattern.Condition(Test<LenientlySettled>(pattern, literal));
-        }
+        var name = pattern.Declaration.Name;
+        pattern.Condition(world == World.Strict
+            ? Test<StrictlySettled>(name, literal, nameof(Literal.Matches))
+            : Test<LenientlySettled>(name, literal, nameof(Literal.Matches)));
     }
 
-    // The lambda's parameter must carry the pattern's own name.
-    private static Expression<Func<T, bool>> Test<T>(PatternBuilder pattern, Literal literal)
-        where T : Settled
+    // One call of one method on one constant: what the compiler of delegates can bind directly. The parameter carries the pattern's own name.
+    private static Expression<Func<T, bool>> Test<T>(string name, object target, string method)
     {
-        var settled = Expression.Parameter(typeof(T), pattern.Declaration.Name);
-        var matches = typeof(Literal).GetMethod(nameof(Literal.Matches))!;
+        var parameter = Expression.Parameter(typeof(T), name);
         return Expression.Lambda<Func<T, bool>>(
-            Expression.Call(
-                Expression.Constant(literal),
-                matches,
-                Expression.Property(settled, nameof(Settled.Node)),
-                Expression.Property(settled, nameof(Settled.Grades))),
-            settled);
+            Expression.Call(Expression.Constant(target), target.GetType().GetMethod(method)!, parameter),
+            parameter);
     }
 }

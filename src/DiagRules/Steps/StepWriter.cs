@@ -19,17 +19,17 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
     public ImmutableArray<NextStep> Write(Plan plan)
     {
         var most = moment.Options.Steps <= 0 ? int.MaxValue : moment.Options.Steps;
-        return [.. plan.Steps.Where((step, place) => place == 0 || !step.IsIdle).Select(Write).Where(IsWorthwhile).Take(most)];
+        return [.. plan.Steps.Where((step, place) => place == 0 || !step.IsIdle).Select((step, place) => Write(step, isBest: place == 0)).Where(IsWorthwhile).Take(most)];
     }
 
     /// <summary>A check that moves nobody and that no repair waits for only costs time, however little.</summary>
     private bool IsWorthwhile(NextStep step, int place) =>
         place == 0 || step.Kind != StepKind.Check || !step.TellsApart.IsEmpty || builder.Repairs.Any(repair => repair.After.Contains(step.Id));
 
-    private NextStep Write(Reasoning.Planning.NextStep step) => step.Kind switch
+    private NextStep Write(Reasoning.Planning.NextStep step, bool isBest) => step.Kind switch
     {
         PlannedKind.Check => WriteCheck(step),
-        PlannedKind.Repair => WriteRepair(step),
+        PlannedKind.Repair => WriteRepair(step, isBest),
         _ => new NextStep
         {
             Kind = StepKind.Specialist,
@@ -57,7 +57,7 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
         };
     }
 
-    private NextStep WriteRepair(Reasoning.Planning.NextStep step)
+    private NextStep WriteRepair(Reasoning.Planning.NextStep step, bool isBest)
     {
         var repair = builder.Repairs[step.Index];
         var cured = situation.Repairs[step.Index].Cures
@@ -71,7 +71,7 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
         {
             Kind = StepKind.Repair,
             TellsApart = [.. cured.Take(MostNamed).Select(pair => pair.Cause.Id)],
-            Why = $"It puts {named} right and ends the complaint with {Words.Percent(chance)}; checking more first would cost more than it saves.",
+            Why = $"It puts {named} right and ends the complaint with a chance of {Words.Percent(chance)}" + (isBest ? "; checking more first would cost more than it saves." : "."),
         };
     }
 

@@ -7,7 +7,11 @@ public sealed class ChoiceFormTests
 {
     private static readonly Finding Sound = new()
     {
-        Id = "pump-sound", Index = 0, Node = 0, Title = "Sound", Grades = ["runs", "runs-slowly", "clicks-once", "silent"],
+        Id = "pump-sound",
+        Index = 0,
+        Node = 0,
+        Title = "Sound",
+        Grades = ["runs", "runs-slowly", "clicks-once", "silent"],
     };
 
     private static readonly Cause Brushes = new() { Id = "brushes-worn", Index = 0, Node = 0, Title = "Brushes worn", Grades = Cause.AbsentPresent };

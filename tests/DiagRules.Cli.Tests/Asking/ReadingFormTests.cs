@@ -23,6 +23,9 @@ public sealed class ReadingFormTests
 
     private static Reading Reading(string unit) => new()
     {
-        Id = "value", Index = 0, Title = "Value", Unit = UnitTable.TryGet(unit, out var found) ? found : throw new ArgumentException(unit),
+        Id = "value",
+        Index = 0,
+        Title = "Value",
+        Unit = UnitTable.TryGet(unit, out var found) ? found : throw new ArgumentException(unit),
     };
 }

@@ -9,14 +9,25 @@ internal static class JackSample
 {
     private static readonly Hazard Crushing = new()
     {
-        Id = "crushed-under-frame", Index = 0, Title = "crushed-under-frame", SignalWord = SignalWord.Danger, Symbol = "W019",
-        Says = "The vehicle can drop off a jack and crush.", Avoid = "Nobody under it while a jack moves.", Clears = "Wheels on the ground or stands under the frame.",
+        Id = "crushed-under-frame",
+        Index = 0,
+        Title = "crushed-under-frame",
+        SignalWord = SignalWord.Danger,
+        Symbol = "W019",
+        Says = "The vehicle can drop off a jack and crush.",
+        Avoid = "Nobody under it while a jack moves.",
+        Clears = "Wheels on the ground or stands under the frame.",
     };
 
     private static readonly Hazard Feed = new()
     {
-        Id = "unfused-feed", Index = 1, Title = "unfused-feed", SignalWord = SignalWord.Warning, Symbol = "W012",
-        Says = "The battery post is not fused.", Avoid = "Take off rings and watch.",
+        Id = "unfused-feed",
+        Index = 1,
+        Title = "unfused-feed",
+        SignalWord = SignalWord.Warning,
+        Symbol = "W012",
+        Says = "The battery post is not fused.",
+        Avoid = "Take off rings and watch.",
     };
 
     public static Pack Pack { get; } = new()
@@ -53,22 +64,41 @@ internal static class JackSample
 
     private static Cause Brushes => new()
     {
-        Id = "motor-brushes-worn", Index = 0, Node = 0, Title = "Motor brushes worn", Grades = Cause.AbsentPresent, Share = 9,
-        Repairs = [new Cure("renew-brushes", 1)], Hazards = ["crushed-under-frame"],
+        Id = "motor-brushes-worn",
+        Index = 0,
+        Node = 0,
+        Title = "Motor brushes worn",
+        Grades = Cause.AbsentPresent,
+        Share = 9,
+        Repairs = [new Cure("renew-brushes", 1)],
+        Hazards = ["crushed-under-frame"],
     };
 
     private static Cause Contactor => new() { Id = "contactor-burnt", Index = 1, Node = 1, Title = "Contactor contacts burnt", Grades = Cause.AbsentPresent, Share = 6 };
 
     private static Finding PowerUnit => new()
     {
-        Id = "power-unit", Index = 0, Node = 2, Title = "Hold OUT for two seconds. What do you hear?", Question = "Hold OUT for two seconds. What do you hear?",
+        Id = "power-unit",
+        Index = 0,
+        Node = 2,
+        Title = "Hold OUT for two seconds. What do you hear?",
+        Question = "Hold OUT for two seconds. What do you hear?",
         Grades = ["runs-normally", "clicks-once"],
     };
 
     public static NextStep Tap { get; } = new()
     {
-        Kind = StepKind.Check, Id = "tap-motor", Title = "Tap the motor housing while a helper holds OUT", Skill = Skill.Workshop, Minutes = 8, Cost = 8, ExpectedCostAfter = 92.4,
-        TellsApart = ["motor-brushes-worn", "contactor-burnt"], Why = "It tells worn brushes from burnt contacts.", Opens = ["cover-off"], Hazards = ["crushed-under-frame", "unfused-feed"],
+        Kind = StepKind.Check,
+        Id = "tap-motor",
+        Title = "Tap the motor housing while a helper holds OUT",
+        Skill = Skill.Workshop,
+        Minutes = 8,
+        Cost = 8,
+        ExpectedCostAfter = 92.4,
+        TellsApart = ["motor-brushes-worn", "contactor-burnt"],
+        Why = "It tells worn brushes from burnt contacts.",
+        Opens = ["cover-off"],
+        Hazards = ["crushed-under-frame", "unfused-feed"],
         Answers =
         [
             new AnswerOutlook("after-tap is no-change", 0.55, "contactor-burnt", 0.48),
@@ -78,8 +108,16 @@ internal static class JackSample
 
     public static NextStep RenewBrushes { get; } = new()
     {
-        Kind = StepKind.Repair, Id = "renew-brushes", Title = "Renew the brushes", Skill = Skill.Workshop, Minutes = 51, Cost = 69, ExpectedCostAfter = 20,
-        Why = "Nothing cheaper is likely to change the answer.", Opens = ["cover-off"], Hazards = ["crushed-under-frame"],
+        Kind = StepKind.Repair,
+        Id = "renew-brushes",
+        Title = "Renew the brushes",
+        Skill = Skill.Workshop,
+        Minutes = 51,
+        Cost = 69,
+        ExpectedCostAfter = 20,
+        Why = "Nothing cheaper is likely to change the answer.",
+        Opens = ["cover-off"],
+        Hazards = ["crushed-under-frame"],
     };
 
     public static Diagnosis Diagnosis { get; } = new()

@@ -1,20 +1,22 @@
-using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
+using DiagRules.TestSupport;
 
 namespace DiagRules.Cli.Tests.Scenarios;
 
-/// <summary>The page about the tool shows what the tool prints: every <c>console</c> block of it is run from the root of the repository.</summary>
+/// <summary>Pages show what the tool prints: every <c>console</c> block of them is run from the root of the repository.</summary>
 [Collection(ScenarioTests.CurrentFolder)]
 public sealed partial class DocumentationTests : IDisposable
 {
     private readonly string _before = Directory.GetCurrentDirectory();
 
-    [Fact]
-    public void ThePageAboutTheTool_ShowsWhatItPrints()
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("docs/cli/README.md")]
+    public void APage_ShowsWhatTheToolPrints(string path)
     {
-        var page = Path.Combine(Root(), "docs", "cli", "README.md");
+        var page = RepositoryFolder.At(path);
         var expected = File.ReadAllText(page).ReplaceLineEndings("\n");
-        Directory.SetCurrentDirectory(Root());
+        Directory.SetCurrentDirectory(RepositoryFolder.Root);
 
         var actual = ConsoleBlock().Replace(expected, block => $"```console\n{Play(block.Groups[1].Value)}```\n");
 
@@ -30,8 +32,6 @@ public sealed partial class DocumentationTests : IDisposable
 
     // A reader of the page takes it for granted that a command went well.
     private static string Play(string block) => Scenario.Parse(block).Play().Replace("= 0\n", "", StringComparison.Ordinal);
-
-    private static string Root([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", "..", ".."));
 
     [GeneratedRegex("^```console\n(.*?)^```\n", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex ConsoleBlock();

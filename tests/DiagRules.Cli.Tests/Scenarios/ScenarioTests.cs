@@ -1,6 +1,4 @@
-using System.Runtime.CompilerServices;
-
-
+using DiagRules.TestSupport;
 
 namespace DiagRules.Cli.Tests.Scenarios;
 
@@ -58,5 +56,5 @@ public sealed class ScenarioTests : IDisposable
         }
     }
 
-    private static string SourceFolder([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
+    private static string SourceFolder() => RepositoryFolder.At("tests", "DiagRules.Cli.Tests", "Scenarios");
 }

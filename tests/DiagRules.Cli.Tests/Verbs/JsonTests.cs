@@ -1,5 +1,5 @@
-using System.Runtime.CompilerServices;
 using System.Text.Json;
+using DiagRules.TestSupport;
 
 namespace DiagRules.Cli.Tests.Verbs;
 
@@ -63,5 +63,5 @@ public sealed class JsonTests
         return JsonDocument.Parse(output.ToString()).RootElement;
     }
 
-    private static string Pack(string name, [CallerFilePath] string path = "") => Path.Combine(Path.GetDirectoryName(path)!, "..", "Packs", name);
+    private static string Pack(string name) => RepositoryFolder.At("tests", "DiagRules.Cli.Tests", "Packs", name);
 }

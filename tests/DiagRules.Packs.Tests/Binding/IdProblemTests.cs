@@ -174,4 +174,13 @@ public class IdProblemTests
             """).ShouldReport(
             "DR2009",
             "'whole' stands twice among the grades of 'a' (whole, blown, whole).");
+
+    [Fact]
+    public void TrueAsId_ReportsDR1011() =>
+        PackText.Of("""
+            access:
+              «true»: { title: x }
+            """).ShouldReport(
+            "DR1011",
+            "'true' is a key here, and programs that read YAML disagree on what it is; pick another word.");
 }

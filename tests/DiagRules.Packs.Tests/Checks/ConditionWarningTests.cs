@@ -31,11 +31,17 @@ public class ConditionWarningTests
     public void KnownAndUnknownAtOnce_ReportsDR3011() =>
         PackText.Demo(("repairs:\n", "rules:\n  r: { when: unknown pump-sound and «pump-sound is silent», advise: x }\nrepairs:\n")).ShouldReport(
             "DR3011",
-            "'pump-sound is silent' makes this condition of 'r' never hold: nothing is left for it; mend one of the two.");
+            "'pump-sound is silent' makes this condition of 'r' never hold: it does not meet 'unknown pump-sound'; mend one of the two.");
 
     [Fact]
     public void UnknownOrSomething_DoesNotReportDR3011() =>
         PackText.Demo(("repairs:\n", "rules:\n  r: { when: unknown pump-sound or pump-sound is silent, advise: x }\nrepairs:\n")).ShouldNotReport("DR3011");
+
+    [Fact]
+    public void ReadsThatOverlap_ReportsDR3012() =>
+        PackText.Demo(("blown: fuse-feed >= 11 V and fuse-load < 1 V", "blown: «fuse-feed >= 10 V»")).ShouldReport(
+            "DR3012",
+            "'pump-fuse' can be read as 'whole' and as 'blown' at once, for example at fuse-feed 11 V, fuse-load 11 V; then the two contradict each other. Part them.");
 
     [Fact]
     public void RulesThatClash_ReportsDR3013() =>

@@ -116,4 +116,13 @@ public class KeyProblemTests
             """).ShouldReport(
             "DR1110",
             "'title+' changes a list, but 'title' is a sentence; write 'title' with its new value.");
+
+    [Fact]
+    public void RemoveWithoutABase_ReportsDR1107() =>
+        PackText.Of("""
+            access:
+              a: «remove»
+            """).ShouldReport(
+            "DR1107",
+            "'a: remove' takes something of a base away, but this pack extends none; delete the line.");
 }

@@ -70,4 +70,35 @@ public class SetProblemTests
             """).ShouldReport(
             "DR2003",
             "'Side' is no name of a set: one word of small letters a-z. Write 'side'.");
+
+    [Fact]
+    public void FaultInATemplate_ReportsDR2004() =>
+        PackText.WithHead(PackText.Head + """
+            sets: { side: { left: left, right: right } }
+            access:
+              a-$side: { title: x, needs: [«b-$side»] }
+            """).ShouldReport(
+            "DR2004",
+            "No access state 'b-left'. Did you mean 'a-left'?");
+
+    [Fact]
+    public void TemplateThatRefersToATemplate_DoesNotReportDR2004() =>
+        PackText.WithHead(PackText.Head + """
+            sets: { side: { left: left, right: right } }
+            access:
+              a-$side: { title: x, needs: [b-$side] }
+              b-$side: { title: x }
+            """).ShouldNotReport("DR2004");
+
+    [Fact]
+    public void MemberTwice_ReportsDR2005() =>
+        PackText.WithHead(PackText.Head + """
+            sets: { side: { left: left, right: right } }
+            access:
+              a-$side: { title: x }
+            hazards:
+              «a-left»: { signal-word: notice, says: x }
+            """).ShouldReport(
+            "DR2005",
+            "'a-left' is the id of a hazard here and of an access state in pack.yaml(7,3); an id stands once in a pack.");
 }

@@ -269,7 +269,7 @@ public class TextProblemTests
               a: { question: x, unit: V, lasting: «true» }
             """).ShouldReport(
             "DR1011",
-            "'true' stands at 'lasting', where programs that read YAML disagree on what it is; write yes or no.");
+            "'true' stands at 'lasting', and programs that read YAML disagree on what it is; write yes or no.");
 
     [Fact]
     public void YesAsFlag_DoesNotReportDR1011() =>
@@ -285,7 +285,7 @@ public class TextProblemTests
               a: { title: x, grades: [ok, "«null»"] }
             """).ShouldReport(
             "DR1011",
-            "'null' stands at 'grades', where programs that read YAML disagree on what it is; pick another word.");
+            "'null' stands at 'grades', and programs that read YAML disagree on what it is; pick another word.");
 
     [Fact]
     public void NullInASentence_DoesNotReportDR1011() =>

@@ -97,7 +97,11 @@ public class EnumerationAgreementTests
     }
 
     /// <summary>Every second question is treated as if its plan were dear: known roots are fixed, unobserved children entered grade by grade.</summary>
-    internal static InferenceLimits LimitsOf(int number) => new() { DearCells = number % 2 == 0 ? 0 : 1 << 14 };
+    internal static InferenceLimits LimitsOf(int number) => new()
+    {
+        DearCells = number % 2 == 0 ? 0 : 1 << 14,
+        Kinds = number % 3 == 0 ? PlanKinds.Buckets : PlanKinds.Tapes,
+    };
 
     internal static Evidence EvidenceOf(SmallModel model, double[]?[] likelihoods)
     {

@@ -10,8 +10,6 @@ internal readonly record struct ParentAxis(int Node, int Grades);
 /// </remarks>
 internal sealed class NodeModel
 {
-    private readonly double[]? _background;
-    private readonly double[][] _masses = [];
     private double[]? _dense;
     private double[][]? _chain;
     private double[][]?[]? _reach;
@@ -28,8 +26,8 @@ internal sealed class NodeModel
     private NodeModel(double[] background, ParentAxis[] parents, double[][] masses)
         : this(NodeKind.Graded, background.Length, parents)
     {
-        _background = background;
-        _masses = masses;
+        Background = background;
+        Masses = masses;
         BackgroundAtMost = Cumulated(background, Grades);
         AtMost = Array.ConvertAll(masses, m => Cumulated(m, Grades));
     }
@@ -46,6 +44,12 @@ internal sealed class NodeModel
 
     /// <summary>Size of the table over the node and all its parents.</summary>
     public double DenseCells { get; }
+
+    /// <summary>P(background = g) by g.</summary>
+    public double[] Background { get; } = [];
+
+    /// <summary>P(contribution of parent k = g | the parent's grade p) at <c>[k][p * Grades + g]</c>.</summary>
+    public double[][] Masses { get; } = [];
 
     /// <summary>P(background &lt;= g) by g.</summary>
     public double[] BackgroundAtMost { get; } = [];
@@ -102,7 +106,7 @@ internal sealed class NodeModel
     /// <summary>The distribution of the latest grade among the background and the first <paramref name="parents"/> contributions.</summary>
     private double[] Expand(int parents)
     {
-        var table = _background!;
+        var table = Background;
         var cells = 1;
         for (var k = 0; k < parents; k++)
         {
@@ -125,7 +129,7 @@ internal sealed class NodeModel
                 for (var g = 0; g < Grades; g++)
                 {
                     var soFar = table[(g * cells) + cell];
-                    wider[(((g * cells) + cell) * count) + p] = (soFar * AtMost[k][(p * Grades) + g]) + (before * _masses[k][(p * Grades) + g]);
+                    wider[(((g * cells) + cell) * count) + p] = (soFar * AtMost[k][(p * Grades) + g]) + (before * Masses[k][(p * Grades) + g]);
                     before += soFar;
                 }
             }
@@ -160,7 +164,7 @@ internal sealed class NodeModel
                 link[row + soFar] = AtMost[k][(p * Grades) + soFar];
                 for (var now = soFar + 1; now < Grades; now++)
                 {
-                    link[row + now] = _masses[k][(p * Grades) + now];
+                    link[row + now] = Masses[k][(p * Grades) + now];
                 }
             }
         }
@@ -192,7 +196,7 @@ internal sealed class NodeModel
         for (var p = 0; p < count; p++)
         {
             link[p * 2] = AtMost[k][(p * Grades) + g - 1];
-            link[(p * 2) + 1] = _masses[k][(p * Grades) + g];
+            link[(p * 2) + 1] = Masses[k][(p * Grades) + g];
             link[((count + p) * 2) + 1] = AtMost[k][(p * Grades) + g];
         }
 

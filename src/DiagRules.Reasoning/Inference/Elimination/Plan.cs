@@ -10,7 +10,7 @@ internal readonly record struct SplitTerm(int Node, int Parent, int Variable);
 internal readonly record struct NodeVariable(int Variable, int Node);
 
 /// <summary>A pruned and ordered elimination for every question of one shape. Immutable and thread-safe.</summary>
-internal sealed class Plan
+internal sealed class Plan : IPlan
 {
     public required InferenceEstimate Estimate { get; init; }
 

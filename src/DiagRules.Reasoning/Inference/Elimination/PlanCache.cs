@@ -22,22 +22,21 @@ internal sealed class PlanCache
 
     public int Count => _entries.Count;
 
-    public bool TryGet(PlanRequest request, out Plan plan)
+    /// <summary>The plan with this key, or null. Keys of plans of different kinds differ in length.</summary>
+    public IPlan? Find(ReadOnlySpan<ulong> key)
     {
-        if (_byKey.TryGetValue(request.Key, out var entry))
+        if (!_byKey.TryGetValue(key, out var entry))
         {
-            Volatile.Write(ref entry.LastUse, Interlocked.Increment(ref _clock));
-            plan = entry.Plan;
-            return true;
+            return null;
         }
 
-        plan = null!;
-        return false;
+        Volatile.Write(ref entry.LastUse, Interlocked.Increment(ref _clock));
+        return entry.Plan;
     }
 
-    public void Add(PlanRequest request, Plan plan)
+    public void Add(ReadOnlySpan<ulong> key, IPlan plan)
     {
-        if (_entries.TryAdd(PlanRequest.CopyOf(request.Key), new Entry(plan) { LastUse = Interlocked.Increment(ref _clock) }))
+        if (_entries.TryAdd(key.ToArray(), new Entry(plan) { LastUse = Interlocked.Increment(ref _clock) }))
         {
             Interlocked.Add(ref _cells, plan.CellCount);
             EvictWhereFull();
@@ -71,11 +70,11 @@ internal sealed class PlanCache
 
     private bool IsOver(double part) => _entries.Count > _mostPlans * part || Interlocked.Read(ref _cells) > _mostCells * part;
 
-    private sealed class Entry(Plan plan)
+    private sealed class Entry(IPlan plan)
     {
         public long LastUse;
 
-        public Plan Plan { get; } = plan;
+        public IPlan Plan { get; } = plan;
     }
 
     private sealed class KeyComparer : IEqualityComparer<ulong[]>, IAlternateEqualityComparer<ReadOnlySpan<ulong>, ulong[]>

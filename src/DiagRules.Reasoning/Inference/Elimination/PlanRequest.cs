@@ -29,13 +29,7 @@ internal sealed class PlanRequest
 
     public PlanRequest(int nodes) => _words = new ulong[(nodes + NodesPerWord - 1) / NodesPerWord];
 
-    private PlanRequest(ulong[] words) => _words = words;
-
     public ReadOnlySpan<ulong> Key => _words;
-
-    public static PlanRequest FromKey(ulong[] key) => new(key);
-
-    public static ulong[] CopyOf(ReadOnlySpan<ulong> key) => key.ToArray();
 
     public void Clear() => Array.Clear(_words);
 

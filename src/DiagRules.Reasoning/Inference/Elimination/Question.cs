@@ -58,7 +58,7 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
         }
         else if (network.Nodes[node].Kind == NodeKind.Root)
         {
-            ReadAlone(node, posterior);
+            RootSupport.ReadAlone(network, node, evidence, _priors, posterior);
         }
         else
         {
@@ -67,7 +67,7 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
         }
     }
 
-    /// <summary>Probability that each root has its second grade, times <paramref name="factor"/>.</summary>
+    /// <summary>Probability that each root has its second grade, times <paramref name="factor"/>; and, last, the factor.</summary>
     public void ReadPresent(ReadOnlySpan<int> roots, Span<double> present, double factor)
     {
         present.Clear();
@@ -77,6 +77,8 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
             Read(roots[i], posterior);
             present[i] = posterior[1] * factor;
         }
+
+        present[^1] = factor;
     }
 
     /// <summary>Remembers the evidence as it is, for <see cref="Vary"/>.</summary>
@@ -148,26 +150,5 @@ internal readonly ref struct Question(Network network, Plan plan, Workspace work
         }
 
         return constant;
-    }
-
-    /// <summary>A root without a variable bears on nothing else: it is as its prior and its own likelihoods say.</summary>
-    private void ReadAlone(int node, Span<double> posterior)
-    {
-        _priors.Slice(network.Offsets[node], posterior.Length).CopyTo(posterior);
-        if (evidence.StateOf(node).Kind == StateKind.None)
-        {
-            return;
-        }
-
-        var sum = 0.0;
-        for (var grade = 0; grade < posterior.Length; grade++)
-        {
-            sum += posterior[grade] *= evidence.LikelihoodsOf(node)[grade];
-        }
-
-        foreach (ref var probability in posterior)
-        {
-            probability /= sum;
-        }
     }
 }

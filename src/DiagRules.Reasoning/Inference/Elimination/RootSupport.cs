@@ -25,4 +25,25 @@ internal static class RootSupport
 
         return only;
     }
+
+    /// <summary>A root that bears on nothing else is as its prior and its own likelihoods say.</summary>
+    public static void ReadAlone(Network network, int node, Evidence evidence, ReadOnlySpan<double> priors, Span<double> posterior)
+    {
+        priors.Slice(network.Offsets[node], posterior.Length).CopyTo(posterior);
+        if (evidence.StateOf(node).Kind == StateKind.None)
+        {
+            return;
+        }
+
+        var sum = 0.0;
+        for (var grade = 0; grade < posterior.Length; grade++)
+        {
+            sum += posterior[grade] *= evidence.LikelihoodsOf(node)[grade];
+        }
+
+        foreach (ref var probability in posterior)
+        {
+            probability /= sum;
+        }
+    }
 }

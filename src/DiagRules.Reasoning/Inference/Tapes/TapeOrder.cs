@@ -1,0 +1,287 @@
+using System.Numerics;
+
+namespace DiagRules.Reasoning.Inference.Tapes;
+
+/// <summary>Joins the tables of a draft step by step, always by the action that makes the smallest table.</summary>
+/// <remarks>
+/// Two actions there are: to gather all contributions to a node, after which its grade can be read; and to eliminate a variable, which joins all tables about
+/// it and sums it out. Tables may be joined in any order as long as none that holds a node partly gathered meets one that reads the node's grade.
+/// </remarks>
+internal sealed class TapeOrder
+{
+    private readonly TapeDraft _draft;
+    private readonly double[] _cost;
+    private readonly ulong[] _all;
+    private readonly ulong[] _partial;
+    private readonly double _ceiling;
+    private int _left;
+
+    private TapeOrder(TapeDraft draft, double ceiling)
+    {
+        _draft = draft;
+        _ceiling = ceiling;
+        _cost = new double[draft.Variables.Count];
+        _all = new ulong[draft.Words];
+        _partial = new ulong[draft.Words];
+        _left = draft.Variables.Count;
+        One = new TapeValue(ValueOrigin.One, [], draft.Words);
+    }
+
+    public TapeValue One { get; }
+
+    /// <summary>Products in the order in which they are to be made.</summary>
+    public List<TapeValue> Products { get; } = [];
+
+    /// <summary>Values without axes, whose product is the answer.</summary>
+    public List<TapeValue> Results { get; } = [];
+
+    /// <summary>Multiplications, and how many variables the widest table joins.</summary>
+    public double Work { get; private set; }
+
+    public int Widest { get; private set; }
+
+    /// <summary>Whether everything was joined; if not, it is either too dear or cannot be done in this way.</summary>
+    public bool IsComplete { get; private set; }
+
+    public static TapeOrder Find(TapeDraft draft, double ceiling)
+    {
+        var order = new TapeOrder(draft, ceiling);
+        order.Run();
+        return order;
+    }
+
+    private void Run()
+    {
+        foreach (var variable in _draft.Variables)
+        {
+            Refresh(variable);
+        }
+
+        while (_left > 0 && Work <= _ceiling)
+        {
+            if (Cheapest() is not { } next)
+            {
+                return;
+            }
+
+            Act(next);
+        }
+
+        IsComplete = _left == 0 && Work <= _ceiling;
+    }
+
+    /// <summary>Ties go to the smaller number, so that the same question always gets the same tape.</summary>
+    private TapeVariable? Cheapest()
+    {
+        TapeVariable? best = null;
+        foreach (var variable in _draft.Variables)
+        {
+            if (!variable.IsGone && double.IsFinite(_cost[variable.Number]) && (best is null || _cost[variable.Number] < _cost[best.Number]))
+            {
+                best = variable;
+            }
+        }
+
+        return best;
+    }
+
+    private void Act(TapeVariable variable)
+    {
+        var touched = new HashSet<TapeVariable>(variable.Children);
+        if (variable.IsGathering)
+        {
+            Gather(variable, touched);
+        }
+        else
+        {
+            Eliminate(variable, touched);
+        }
+
+        foreach (var other in _draft.Variables)
+        {
+            if (!other.IsGone && (touched.Contains(other) || double.IsInfinity(_cost[other.Number])))
+            {
+                Refresh(other);
+            }
+        }
+    }
+
+    private void Gather(TapeVariable variable, HashSet<TapeVariable> touched)
+    {
+        variable.IsGathering = false;
+        var parts = variable.Uses.Where(value => value.IsPartial(variable)).ToList();
+        if (variable.Form == Gathering.Reach)
+        {
+            Join(parts, variable, isSelection: true, touched);
+            Remove(variable);
+            return;
+        }
+
+        var whole = Join(parts, null, isSelection: false, touched);
+        whole.Partial[variable.Number >> 6] &= ~(1UL << (variable.Number & 63));
+        if (variable.Uses.Count == 2 && variable.Children.Count == 0)
+        {
+            // Only its likelihoods are left.
+            Eliminate(variable, touched);
+        }
+    }
+
+    private void Eliminate(TapeVariable variable, HashSet<TapeVariable> touched)
+    {
+        Join([.. variable.Uses], variable, isSelection: false, touched);
+        Remove(variable);
+    }
+
+    private void Remove(TapeVariable variable)
+    {
+        variable.IsGone = true;
+        _left--;
+    }
+
+    /// <summary>Multiplies values, the smallest first and then always the one that makes the smallest product.</summary>
+    private TapeValue Join(List<TapeValue> parts, TapeVariable? dropped, bool isSelection, HashSet<TapeVariable> touched)
+    {
+        var product = parts.MinBy(part => part.States)!;
+        parts.Remove(product);
+        if (parts.Count == 0 && dropped is not null)
+        {
+            parts.Add(One);
+        }
+
+        while (parts.Count > 0)
+        {
+            var next = parts.MinBy(part => StatesOfUnion(product, part))!;
+            parts.Remove(next);
+            product = Multiply(product, next, parts.Count == 0 ? dropped : null, isSelection, isMessage: parts.Count == 0);
+        }
+
+        touched.UnionWith(product.Axes);
+        if (product.Axes.Length == 0)
+        {
+            Results.Add(product);
+        }
+
+        return product;
+    }
+
+    private TapeValue Multiply(TapeValue first, TapeValue second, TapeVariable? dropped, bool isSelection, bool isMessage)
+    {
+        var (left, right) = first.States >= second.States ? (first, second) : (second, first);
+        Unuse(left);
+        Unuse(right);
+        var axes = AxesOf(left, right);
+        var product = new TapeValue(ValueOrigin.Product, [.. axes.Where(axis => axis != dropped)], _draft.Words)
+        {
+            Left = left,
+            Right = right,
+            Dropped = dropped,
+            IsSelection = isSelection,
+            IsMessage = isMessage,
+        };
+        var work = 1.0;
+        for (var i = 0; i < right.Axes.Length; i++)
+        {
+            right.Widened[i] = right.IsPartial(right.Axes[i]) && left.Has(right.Axes[i]);
+        }
+
+        foreach (var axis in axes)
+        {
+            var isShared = left.IsPartial(axis) && right.IsPartial(axis);
+            work *= isShared ? axis.States * (axis.States + 1) / 2 : axis.States;
+        }
+
+        for (var w = 0; w < _draft.Words; w++)
+        {
+            product.Partial[w] = (left.Partial[w] | right.Partial[w]) & product.All[w];
+        }
+
+        Work += work;
+        Widest = Math.Max(Widest, axes.Count);
+        Products.Add(product);
+        foreach (var axis in product.Axes)
+        {
+            axis.Uses.Add(product);
+        }
+
+        return product;
+    }
+
+    private static void Unuse(TapeValue value)
+    {
+        foreach (var axis in value.Axes)
+        {
+            axis.Uses.Remove(value);
+        }
+    }
+
+    /// <summary>Axes in both whose contributions meet, axes in both, axes of one. The longest stretch without a sum comes last and so runs fastest.</summary>
+    private static List<TapeVariable> AxesOf(TapeValue left, TapeValue right)
+    {
+        var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
+        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && left.IsPartial(axis)));
+        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && !left.IsPartial(axis)));
+        axes.AddRange(right.Axes.Where(axis => !left.Has(axis)));
+        axes.AddRange(left.Axes.Where(axis => !right.Has(axis)));
+        return axes;
+    }
+
+    /// <summary>Sets what it costs to act on a variable; infinite while it may not be.</summary>
+    private void Refresh(TapeVariable variable)
+    {
+        ref var cost = ref _cost[variable.Number];
+        cost = double.PositiveInfinity;
+        if (variable.IsGathering && variable.Parents.Exists(parent => parent.IsGathering))
+        {
+            return;
+        }
+
+        Array.Clear(_all);
+        Array.Clear(_partial);
+        foreach (var value in variable.Uses)
+        {
+            if (!variable.IsGathering || value.IsPartial(variable))
+            {
+                for (var w = 0; w < _all.Length; w++)
+                {
+                    _all[w] |= value.All[w] & ~value.Partial[w];
+                    _partial[w] |= value.Partial[w];
+                }
+            }
+        }
+
+        var cells = 1.0;
+        for (var w = 0; w < _all.Length; w++)
+        {
+            if ((_all[w] & _partial[w]) != 0)
+            {
+                return;
+            }
+
+            cells *= StatesOf(w, _all[w] | _partial[w]);
+        }
+
+        cost = cells;
+    }
+
+    private double StatesOfUnion(TapeValue first, TapeValue second)
+    {
+        var cells = 1.0;
+        for (var w = 0; w < _draft.Words; w++)
+        {
+            cells *= StatesOf(w, first.All[w] | second.All[w]);
+        }
+
+        return cells;
+    }
+
+    private double StatesOf(int word, ulong bits)
+    {
+        var states = 1.0;
+        for (; bits != 0; bits &= bits - 1)
+        {
+            states *= _draft.Variables[(word << 6) + BitOperations.TrailingZeroCount(bits)].States;
+        }
+
+        return states;
+    }
+}

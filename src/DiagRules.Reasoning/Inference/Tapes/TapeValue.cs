@@ -1,0 +1,86 @@
+namespace DiagRules.Reasoning.Inference.Tapes;
+
+/// <summary>Where a value of a tape comes from.</summary>
+internal enum ValueOrigin : byte
+{
+    /// <summary>The number 1.</summary>
+    One,
+
+    /// <summary>What bears on one variable alone.</summary>
+    Local,
+
+    /// <summary>One parent's contribution to a node.</summary>
+    Contribution,
+
+    /// <summary>A node's own table.</summary>
+    Table,
+
+    /// <summary>The product of two earlier values.</summary>
+    Product,
+}
+
+/// <summary>A table while a tape is drawn up: its axes, and how it comes about.</summary>
+/// <remarks>Each value but "one" is used exactly once.</remarks>
+internal sealed class TapeValue(ValueOrigin origin, TapeVariable[] axes, int words)
+{
+    public ValueOrigin Origin { get; } = origin;
+
+    public TapeVariable[] Axes { get; } = axes;
+
+    /// <summary>The axes as bits.</summary>
+    public ulong[] All { get; } = BitsOf(axes, words, _ => true);
+
+    /// <summary>Axes that hold the latest of only some contributions.</summary>
+    public ulong[] Partial { get; } = new ulong[words];
+
+    /// <summary>The node it belongs to, for a contribution or table.</summary>
+    public int Node { get; init; } = -1;
+
+    /// <summary>Which of the node's parents contributes.</summary>
+    public int Parent { get; init; }
+
+    /// <summary>Whether the background and the parents known for certain are in this contribution.</summary>
+    public bool IsFirst { get; init; }
+
+    public TapeValue? Left { get; init; }
+
+    public TapeValue? Right { get; init; }
+
+    /// <summary>The axis summed out, or of which one state is kept.</summary>
+    public TapeVariable? Dropped { get; init; }
+
+    /// <summary>Whether only the last state of the dropped axis counts.</summary>
+    public bool IsSelection { get; init; }
+
+    /// <summary>Whether this ends an action, so that it is brought near 1.</summary>
+    public bool IsMessage { get; init; }
+
+    /// <summary>Axes that also hold "at most" each state but the first, for the product this goes into.</summary>
+    public bool[] Widened { get; } = new bool[axes.Length];
+
+    public int[] Strides { get; } = new int[axes.Length];
+
+    public int Offset { get; set; }
+
+    public int Cells { get; set; }
+
+    /// <summary>Number of combinations of states.</summary>
+    public double States => Axes.Aggregate(1.0, (product, axis) => product * axis.States);
+
+    public bool Has(TapeVariable variable) => (All[variable.Number >> 6] >> (variable.Number & 63) & 1) == 1;
+
+    public bool IsPartial(TapeVariable variable) => (Partial[variable.Number >> 6] >> (variable.Number & 63) & 1) == 1;
+
+    public int IndexOf(TapeVariable variable) => Array.IndexOf(Axes, variable);
+
+    public static ulong[] BitsOf(TapeVariable[] axes, int words, Predicate<TapeVariable> isWanted)
+    {
+        var bits = new ulong[words];
+        foreach (var axis in axes)
+        {
+            bits[axis.Number >> 6] |= isWanted(axis) ? 1UL << (axis.Number & 63) : 0;
+        }
+
+        return bits;
+    }
+}
