@@ -19,7 +19,10 @@ public sealed record ChartBox
     /// <summary>Title of the step.</summary>
     public required string Title { get; init; }
 
-    /// <summary>What the answers are about: title or question of a finding or cause; <see langword="null"/> where <see cref="Title"/> says it, and for repairs.</summary>
+    /// <summary>
+    /// What the answers are about: title or question of a finding or cause; <see langword="null"/> where <see cref="Title"/> says it, where several are
+    /// asked, and for repairs.
+    /// </summary>
     public string? Question { get; init; }
 
     /// <summary>Whether the answer comes from the check in the box before: nothing more to do but to look at what was found.</summary>
@@ -52,7 +55,10 @@ public sealed record ChartBox
     /// <summary>Probability of coming here from the first box, by whatever ways lead here; 1 at the first.</summary>
     public required double Reached { get; init; }
 
-    /// <summary>Where it leads: together they cover every answer, and their probabilities add up to 1. Empty for a specialist.</summary>
+    /// <summary>
+    /// Where it leads: together they cover every answer, and their probabilities add up to 1. Where several findings are asked the first branch that fits
+    /// counts. Empty for a specialist.
+    /// </summary>
     public ImmutableArray<ChartBranch> Branches { get; init; } = [];
 }
 

@@ -48,12 +48,12 @@ internal sealed class ChartWriter(DiagnosisSession session)
             Kind = step.Kind,
             Step = step.Work?.Id ?? "specialist",
             Title = step.Work?.Title ?? "Give the job to a specialist",
-            Question = step is { Asked: { } asked, Work: not Check { IsQuestion: true } } && asked.Title != step.Work!.Title ? asked.Title : null,
+            Question = QuestionOf(box),
             IsSameCheck = step.IsSameCheck,
             Skill = step.Skill,
             Minutes = step.Minutes,
             Opens = [.. step.Opens.Select(id => _pack.Find<Access>(id)!.Title)],
-            Readings = step is { Work: Check check, Asked: { } read } ? _limits.ReadingsFor(check, read) : [],
+            Readings = step.Work is Check check ? [.. box.Asked.SelectMany(asked => _limits.ReadingsFor(check, asked)).Distinct()] : [],
             Hazards = InOrder(step.Hazards),
             Advice = [.. step.Advice.Select(rule => rule.Advise!)],
             NotWhile = [.. step.NotWhile.Select(rule => _limits.Write(rule.When) + (rule.Reason is { } reason ? $" ({reason})" : ""))],
@@ -67,12 +67,22 @@ internal sealed class ChartWriter(DiagnosisSession session)
         [.. Answers(box.Step, branch)],
         Math.Clamp(branch.Mass / box.Reached, 0, 1),
         branch.Target.Box?.Number,
-        branch.Target.End);
+        branch.Target.End)
+    {
+        IsOtherwise = branch.IsOtherwise,
+    };
+
+    /// <summary>What is asked, where the title of the step does not say it and the answers need not.</summary>
+    private static string? QuestionOf(FoldedBox box) =>
+        box.Asked.ToList() is [var asked] && (box.Step.IsSameCheck || (box.Step.Work is not Check { IsQuestion: true } && asked.Title != box.Step.Work!.Title)) ? asked.Title : null;
 
     private IEnumerable<ChartAnswer> Answers(PlacedStep step, FoldedBranch branch) => step switch
     {
-        { Kind: StepKind.Repair } => [new ChartAnswer(branch.Target.End == ChartEnd.Cured ? "cured" : "no-change", null)],
-        { Work: Check check, Asked: { } asked } => branch.Grades.Select(grade => new ChartAnswer(asked.Grades[grade], _limits.Of(check, asked, grade))),
+        { Kind: StepKind.Repair } => [new ChartAnswer("", branch.Target.End == ChartEnd.Cured ? "cured" : "no-change", null)],
+        { Work: Check check } => branch.Answers.Select(answer => new ChartAnswer(answer.Asked.Title, answer.Asked.Grades[answer.Grade], _limits.Of(check, answer.Asked, answer.Grade))
+        {
+            IsHealthy = answer.Grade == 0,
+        }),
         _ => [],
     };
 

@@ -15,6 +15,7 @@ internal sealed class Folding
     public static IReadOnlyList<FoldedBox> Fold(Place root)
     {
         var first = new Folding().BoxOf(root);
+        new Splicing(first).Splice();
         var ordered = new List<FoldedBox>();
         Number(first, ordered);
         return ordered;
@@ -74,7 +75,10 @@ internal sealed class Folding
             }
 
             branch.Mass += place.Reached * way.Probability;
-            branch.Grades.Add(way.Grade);
+            if (place.Step!.Asked is { } asked)
+            {
+                branch.Answers.Add((asked, way.Grade));
+            }
         }
 
         return [.. branches.OrderBy(branch => branch.Target.End == ChartEnd.Beyond)];
@@ -86,7 +90,7 @@ internal sealed class Folding
         if (!_boxes.TryGetValue(key, out var box))
         {
             _boxes.Add(key, box = new FoldedBox(_boxes.Count, step));
-            box.Branches.AddRange(branches.Select(branch => new FoldedBranch(branch.Target, branch.Grades)));
+            box.Branches.AddRange(branches.Select(branch => new FoldedBranch(branch.Target, branch.Answers)));
         }
 
         box.Reached += place.Reached;
@@ -114,41 +118,6 @@ internal sealed class Folding
             string.Join(' ', step.Hazards),
             string.Join(' ', step.Advice.Select(rule => rule.Id)),
             string.Join(' ', step.NotWhile.Select(rule => rule.Id)),
-            .. branches.Select(branch => $"{string.Join(',', branch.Grades)}>{branch.Target.Box?.Id}{branch.Target.End}"),
+            .. branches.Select(branch => $"{string.Join(',', branch.Answers.Select(answer => answer.Grade))}>{branch.Target.Box?.Id}{branch.Target.End}"),
         ]);
-}
-
-/// <summary>Where a branch leads: a box, or an end.</summary>
-internal sealed record Target(FoldedBox? Box, ChartEnd? End);
-
-/// <summary>A box in the making. Masses are probabilities seen from the root, added up over the ways that lead here.</summary>
-internal sealed class FoldedBox(int id, PlacedStep step)
-{
-    public int Id => id;
-
-    public PlacedStep Step => step;
-
-    public int Number { get; set; }
-
-    public double Reached { get; set; }
-
-    public List<FoldedBranch> Branches { get; } = [];
-
-    /// <summary>Title and mass of the causes suspected.</summary>
-    public Dictionary<string, (string Title, double Mass)> Suspects { get; } = new(StringComparer.Ordinal);
-
-    public ImmutableArray<ChartSuspect> MeanSuspects() =>
-        [.. Suspects
-            .Select(pair => new ChartSuspect(pair.Key, pair.Value.Title, pair.Value.Mass / Reached))
-            .OrderByDescending(suspect => suspect.Confidence).ThenBy(suspect => suspect.Cause, StringComparer.Ordinal)];
-}
-
-/// <summary>Answers that lead to one place.</summary>
-internal sealed class FoldedBranch(Target target, IEnumerable<int>? grades = null)
-{
-    public Target Target => target;
-
-    public List<int> Grades { get; } = [.. grades ?? []];
-
-    public double Mass { get; set; }
 }

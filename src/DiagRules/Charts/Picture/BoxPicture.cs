@@ -119,6 +119,11 @@ internal sealed class BoxPicture
             AddText(question, TextSize, isBold: true);
         }
 
+        if (ChartWords.AsksSeveral(box))
+        {
+            AddText("The first answer that fits counts, from above.", TextSize, isBold: true);
+        }
+
         foreach (var reading in box.Readings)
         {
             AddText($"{reading.Reading}: {reading.Title}", SmallSize);

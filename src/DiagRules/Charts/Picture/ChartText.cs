@@ -70,6 +70,7 @@ internal sealed class ChartText(TroubleshootingChart chart, int width)
             Labelled("Take", $"{reading.Reading}: {reading.Title}");
         }
 
+        Labelled("Judge", ChartWords.AsksSeveral(box) ? "The first of these that fits" : "");
         foreach (var branch in box.Branches)
         {
             Write(box, branch);

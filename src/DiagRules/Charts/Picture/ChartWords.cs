@@ -53,13 +53,20 @@ internal static class ChartWords
         (StepKind.Repair, { End: ChartEnd.Cured }) => "Complaint gone",
         (StepKind.Repair, _) => "Complaint stays",
         (_, { Answers.IsEmpty: true }) => "Done",
-        _ => string.Join(" or ", branch.Answers.Select(answer => Plain(answer.Grade))),
+        (_, { IsOtherwise: true }) => branch.Answers.All(answer => answer.IsHealthy) ? "All in order" : "None of these",
+        _ => string.Join(", or ", branch.Answers.GroupBy(answer => answer.Finding).Select(answers => Answers(box, answers))),
     };
+
+    private static string Answers(ChartBox box, IGrouping<string, ChartAnswer> answers) =>
+        (AsksSeveral(box) ? answers.Key.TrimEnd('.', '?') + ": " : "") + string.Join(" or ", answers.Select(answer => Plain(answer.Grade)));
+
+    /// <summary>Whether the answers are about several findings, so that each has to name its own.</summary>
+    public static bool AsksSeveral(ChartBox box) => box.Branches.Any(branch => branch.IsOtherwise);
 
     /// <summary>The limits behind the answers of a branch, or nothing. Several answers each say which one they mean.</summary>
     public static string Limits(ChartBranch branch)
     {
-        var limits = branch.Answers.Where(answer => answer.Limits is not null).ToList();
+        var limits = branch.IsOtherwise ? [] : branch.Answers.Where(answer => answer.Limits is not null).ToList();
         return branch.Answers.Length == 1
             ? limits.FirstOrDefault()?.Limits ?? ""
             : string.Join("; ", limits.Select(answer => $"{Plain(answer.Grade)}: {answer.Limits}"));
