@@ -9,7 +9,7 @@ internal sealed class ChartVerb : Verb
 {
     private readonly JobInput _job = new();
     private readonly FormInput _form = new("text", "svg", "html");
-    private readonly Option<int?> _places = new("--places") { HelpName = "NUMBER", Description = "Plan at most so many places (default 100); more draw rarer ways too and take longer" };
+    private readonly Option<int?> _places = new("--places") { HelpName = "NUMBER", Description = "Plan at most so many places (default 150); more draw rarer ways too and take longer" };
 
     public ChartVerb()
         : base("chart", "Draws the troubleshooting chart of what would be done whatever the answers, to print.")

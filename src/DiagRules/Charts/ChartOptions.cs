@@ -8,8 +8,8 @@ public sealed class ChartOptions
     public int Depth { get; set; } = 12;
 
     /// <summary>Most places that are planned, each as a session would plan it; the work grows with them. Further findings of one check are not counted.</summary>
-    /// <value>Default 100; at least 1.</value>
-    public int Places { get; set; } = 100;
+    /// <value>Default 150; at least 1.</value>
+    public int Places { get; set; } = 150;
 
     /// <summary>Places that are reached with a lower probability are not drawn.</summary>
     /// <value>Default 0.01; 0..1.</value>

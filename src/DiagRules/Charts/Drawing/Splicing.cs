@@ -44,6 +44,21 @@ internal sealed class Splicing
     /// <summary>A further finding that only one way leads to; advice that first holds there keeps its own box.</summary>
     private bool IsFurther(FoldedBox? box) => box is { Step: { IsSameCheck: true, Advice.IsEmpty: true } } && _ways[box] == 1;
 
+    /// <summary>Neighbours in the list that lead to the same place are one branch; the order of the others is not touched.</summary>
+    private static void Join(List<FoldedBranch> branches)
+    {
+        for (var i = branches.Count - 1; i > 0; i--)
+        {
+            var (above, below) = (branches[i - 1], branches[i]);
+            if (above.Target == below.Target && !below.IsOtherwise)
+            {
+                above.Mass += below.Mass;
+                above.Answers.AddRange(below.Answers);
+                branches.RemoveAt(i);
+            }
+        }
+    }
+
     private static void Splice(FoldedBox box, FoldedBranch way)
     {
         var further = way.Target.Box!;
@@ -58,6 +73,7 @@ internal sealed class Splicing
         var left = further.Branches[^1];
         box.Branches.Remove(way);
         box.Branches.AddRange(further.Branches);
+        Join(box.Branches);
 
         // What is left when nothing fits is the likeliest answer of every finding in the list.
         left.Answers.InsertRange(0, way.Answers);

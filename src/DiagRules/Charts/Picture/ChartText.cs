@@ -80,7 +80,7 @@ internal sealed class ChartText(TroubleshootingChart chart, int width)
     private void Write(ChartBox box, ChartBranch branch)
     {
         var limits = ChartWords.Limits(branch);
-        var to = branch.Next is { } next ? $"go to {next}" : ChartWords.End(branch.End!.Value);
+        var to = branch.Next is { } next ? $"go to {next}" : Uncapitalised(ChartWords.End(branch.End!.Value));
         _page.Item(
             Indent,
             Words.Percent(branch.Probability).PadLeft(9),
@@ -103,6 +103,8 @@ internal sealed class ChartText(TroubleshootingChart chart, int width)
             _page.Item(15, "Over when", 11, hazard.Clears ?? "");
         }
     }
+
+    private static string Uncapitalised(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 
     private static string Names(IEnumerable<HazardNotice> hazards) =>
         string.Join("; ", hazards.Select(hazard => $"{ChartWords.Label(hazard)} {ChartWords.Plain(hazard.Hazard)}"));

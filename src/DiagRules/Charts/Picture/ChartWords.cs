@@ -12,11 +12,11 @@ internal static class ChartWords
 
     public const string Specialist = "Give the job to a specialist.";
 
-    public const string Beyond = "Not on this chart: ask again with all that was found, or give the job to a specialist.";
+    public const string Beyond = "Off the chart.";
 
     public const string HowToRead =
         "Begin at box 1 and go on where the answer leads. Percentages say how likely an answer is once one is at its box. "
-        + "Whoever cannot tell, or finds an answer that is not here, asks again with what was found, or gives the job to a specialist.";
+        + "Off the chart, and where an answer cannot be told or is not here: ask again with all that was found, or give the job to a specialist.";
 
     /// <summary>What the chart is about.</summary>
     public static string Title(TroubleshootingChart chart) =>
@@ -53,6 +53,7 @@ internal static class ChartWords
         (StepKind.Repair, { End: ChartEnd.Cured }) => "Complaint gone",
         (StepKind.Repair, _) => "Complaint stays",
         (_, { Answers.IsEmpty: true }) => "Done",
+        (_, { End: ChartEnd.Beyond, Answers.Length: > 2 }) when !AsksSeveral(box) && box.Branches.Length > 1 => "Anything else",
         (_, { IsOtherwise: true }) => branch.Answers.All(answer => answer.IsHealthy) ? "All in order" : "None of these",
         _ => string.Join(", or ", branch.Answers.GroupBy(answer => answer.Finding).Select(answers => Answers(box, answers))),
     };
@@ -66,7 +67,7 @@ internal static class ChartWords
     /// <summary>The limits behind the answers of a branch, or nothing. Several answers each say which one they mean.</summary>
     public static string Limits(ChartBranch branch)
     {
-        var limits = branch.IsOtherwise ? [] : branch.Answers.Where(answer => answer.Limits is not null).ToList();
+        var limits = branch.IsOtherwise || (branch.End == ChartEnd.Beyond && branch.Answers.Length > 2) ? [] : branch.Answers.Where(answer => answer.Limits is not null).ToList();
         return branch.Answers.Length == 1
             ? limits.FirstOrDefault()?.Limits ?? ""
             : string.Join("; ", limits.Select(answer => $"{Plain(answer.Grade)}: {answer.Limits}"));

@@ -1,6 +1,9 @@
 namespace DiagRules.Charts.Picture;
 
-/// <summary>Cuts a chart into pieces that fit a sheet, the likeliest ways kept together, and lays these out on as few sheets as their order allows.</summary>
+/// <summary>
+/// Cuts a chart into pieces that fit a sheet, the likeliest ways kept together, and puts each on the first sheet that has room for it; they are numbered
+/// as they stand.
+/// </summary>
 internal sealed class Sheets
 {
     /// <summary>A4 across, in CSS pixels.</summary>
@@ -13,7 +16,7 @@ internal sealed class Sheets
 
     private readonly TroubleshootingChart _chart;
     private readonly List<PaperChart> _papers = [];
-    private readonly Dictionary<int, int> _chartOf = [];
+    private readonly Dictionary<int, PaperChart> _paperOf = [];
     private readonly double _room;
 
     /// <summary>Cuts and lays out.</summary>
@@ -39,7 +42,7 @@ internal sealed class Sheets
             heads.Remove(first);
             var paper = new PaperChart(_chart, first);
             _papers.Add(paper);
-            _chartOf.Add(first, _papers.Count);
+            _paperOf.Add(first, paper);
             heads.ExceptWith(Grow(paper, heads));
         }
     }
@@ -52,7 +55,7 @@ internal sealed class Sheets
         Offer(open, paper.First);
         while (open.TryDequeue(out var candidate, out _))
         {
-            if (_chartOf.ContainsKey(candidate.Box))
+            if (_paperOf.ContainsKey(candidate.Box))
             {
                 continue;
             }
@@ -66,7 +69,7 @@ internal sealed class Sheets
                 continue;
             }
 
-            _chartOf.Add(candidate.Box, _papers.Count);
+            _paperOf.Add(candidate.Box, paper);
             taken.Add(candidate.Box);
             Offer(open, candidate.Box);
         }
@@ -89,17 +92,30 @@ internal sealed class Sheets
     private List<Sheet> Lay(Func<int, double> headHeight)
     {
         var sheets = new List<Sheet> { new(headHeight(0)) };
-        for (var i = 0; i < _papers.Count; i++)
+        foreach (var paper in _papers)
         {
-            var placed = new PlacedChart(i + 1, _papers[i].First, _papers[i].Lay(box => _chartOf[box]), CameFrom(_papers[i]));
-            if (!sheets[^1].TryPlace(placed, ChartGap))
+            var placed = new PlacedChart(paper, paper.Lay(_ => WideGuess), CameFrom(paper));
+            if (!sheets.Exists(sheet => sheet.TryPlace(placed, ChartGap)))
             {
                 sheets.Add(new Sheet(headHeight(sheets.Count)));
                 sheets[^1].Place(placed);
             }
         }
 
+        Number(sheets);
         return sheets;
+    }
+
+    /// <summary>Numbers the charts, and lays them out once more with the numbers they name; a shorter number never makes a box taller.</summary>
+    private void Number(List<Sheet> sheets)
+    {
+        List<PlacedChart> placed = [.. sheets.SelectMany(sheet => sheet.Charts)];
+        var numbers = placed.Select((chart, place) => (chart.Paper, Number: place + 1)).ToDictionary(pair => pair.Paper, pair => pair.Number);
+        foreach (var chart in placed)
+        {
+            chart.Number = numbers[chart.Paper];
+            chart.Tile = chart.Paper.Lay(box => numbers[_paperOf[box]]);
+        }
     }
 
     /// <summary>Boxes of other charts that send one here.</summary>
@@ -113,13 +129,20 @@ internal sealed class Sheets
 }
 
 /// <summary>One of the smaller charts where it stands on its sheet.</summary>
-/// <param name="Number">Its number.</param>
-/// <param name="First">Its first box.</param>
-/// <param name="Tile">Its layout.</param>
-/// <param name="From">Boxes that send one here.</param>
-internal sealed record PlacedChart(int Number, int First, Tile Tile, IReadOnlyList<int> From)
+internal sealed class PlacedChart(PaperChart paper, Tile tile, IReadOnlyList<int> from)
 {
     public const double HeadingHeight = 20;
+
+    public PaperChart Paper => paper;
+
+    /// <summary>Boxes that send one here.</summary>
+    public IReadOnlyList<int> From => from;
+
+    /// <summary>Its number, from 1.</summary>
+    public int Number { get; set; }
+
+    /// <summary>Its layout.</summary>
+    public Tile Tile { get; set; } = tile;
 
     public double X { get; set; }
 
