@@ -40,6 +40,9 @@ internal sealed class PlainPage(int width)
     /// <summary>A paragraph.</summary>
     public void Text(int indent, string text) => Item(indent, "", 0, text);
 
+    /// <summary>A line as it is, however long.</summary>
+    public void Verbatim(string line) => _text.Append(line.TrimEnd()).Append('\n');
+
     public override string ToString() => _text.ToString();
 
     /// <summary>Breaks a text into lines at its spaces, and words that are longer than a line wherever the line ends.</summary>
