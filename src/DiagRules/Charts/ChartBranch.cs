@@ -14,10 +14,11 @@ public sealed record ChartBranch(ImmutableArray<ChartAnswer> Answers, double Pro
 }
 
 /// <summary>One answer. Immutable.</summary>
-/// <param name="Finding">Title of the finding or cause it is about; empty after a repair.</param>
+/// <param name="Finding">Id of the finding or cause it is about; empty after a repair.</param>
+/// <param name="Title">Its title; empty after a repair.</param>
 /// <param name="Grade">The grade, as the pack writes it; after a repair <c>cured</c> or <c>no-change</c>.</param>
 /// <param name="Limits">The condition on readings that means this grade, parameters written out as values; <see langword="null"/> where it is seen, not measured.</param>
-public sealed record ChartAnswer(string Finding, string Grade, string? Limits)
+public sealed record ChartAnswer(string Finding, string Title, string Grade, string? Limits)
 {
     /// <summary>Whether it is the first, healthy grade.</summary>
     public bool IsHealthy { get; init; }

@@ -78,8 +78,8 @@ internal sealed class ChartWriter(DiagnosisSession session)
 
     private IEnumerable<ChartAnswer> Answers(PlacedStep step, FoldedBranch branch) => step switch
     {
-        { Kind: StepKind.Repair } => [new ChartAnswer("", branch.Target.End == ChartEnd.Cured ? "cured" : "no-change", null)],
-        { Work: Check check } => branch.Answers.Select(answer => new ChartAnswer(answer.Asked.Title, answer.Asked.Grades[answer.Grade], _limits.Of(check, answer.Asked, answer.Grade))
+        { Kind: StepKind.Repair } => [new ChartAnswer("", "", branch.Target.End == ChartEnd.Cured ? "cured" : "no-change", null)],
+        { Work: Check check } => branch.Answers.Select(answer => new ChartAnswer(answer.Asked.Id, answer.Asked.Title, answer.Asked.Grades[answer.Grade], _limits.Of(check, answer.Asked, answer.Grade))
         {
             IsHealthy = answer.Grade == 0,
         }),

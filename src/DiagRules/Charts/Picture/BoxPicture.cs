@@ -166,7 +166,7 @@ internal sealed class BoxPicture
     {
         const double SignRoom = 15;
         var label = ChartWords.Label(hazard);
-        var chip = Lettering.Width(label, SmallSize, true) + 6;
+        var chip = Lettering.Width(label, SmallSize, true) + 2;
         var (ground, letters) = SignalColours.Of(hazard.SignalWord);
         var top = Height + 3;
         _marks.Add((canvas, x, y) =>
@@ -178,7 +178,7 @@ internal sealed class BoxPicture
             }
 
             canvas.Rectangle(x + Padding + SignRoom, y + top, chip, 12, ground);
-            canvas.Text(x + Padding + SignRoom + 3, y + top + 9.4, label, SmallSize, true, letters);
+            canvas.Text(x + Padding + SignRoom + (chip / 2), y + top + 9.4, label, SmallSize, true, letters, "middle");
         });
         AddText(ChartWords.Plain(hazard.Hazard), SmallSize, indent: SignRoom + chip + 4);
     }

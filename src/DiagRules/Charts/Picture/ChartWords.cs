@@ -55,7 +55,7 @@ internal static class ChartWords
         (_, { Answers.IsEmpty: true }) => "Done",
         (_, { End: ChartEnd.Beyond, Answers.Length: > 2 }) when !AsksSeveral(box) && box.Branches.Length > 1 => "Anything else",
         (_, { IsOtherwise: true }) => branch.Answers.All(answer => answer.IsHealthy) ? "All in order" : "None of these",
-        _ => string.Join(", or ", branch.Answers.GroupBy(answer => answer.Finding).Select(answers => Answers(box, answers))),
+        _ => string.Join(", or ", branch.Answers.GroupBy(answer => answer.Title).Select(answers => Answers(box, answers))),
     };
 
     private static string Answers(ChartBox box, IGrouping<string, ChartAnswer> answers) =>
