@@ -48,6 +48,11 @@ internal sealed class FormInput
             return;
         }
 
+        if (Path.GetDirectoryName(file) is { Length: > 0 } folder && !Directory.Exists(folder))
+        {
+            throw new WrongUseException($"'{file}' cannot be written: there is no folder '{folder}'.");
+        }
+
         try
         {
             File.WriteAllText(file, document);
