@@ -12,6 +12,9 @@ public abstract class PackFiles
     /// <summary>Paths of links, which are refused since they may lead out of the pack; none by default.</summary>
     public virtual IReadOnlyList<string> Refused => [];
 
+    /// <summary>Paths of files that look like part of the pack and are not read, since their name ends in <c>.yml</c>; none by default.</summary>
+    public virtual IReadOnlyList<string> Overlooked => [];
+
     /// <summary>How a problem shows a path.</summary>
     public abstract string Display(string path);
 
@@ -22,7 +25,7 @@ public abstract class PackFiles
     /// <param name="folder">The folder; problems show it as it is given here. A folder that is not there has no files.</param>
     public static PackFiles FromFolder(string folder)
     {
-        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentException.ThrowIfNullOrEmpty(folder);
         return new Files.FolderFiles(folder);
     }
 

@@ -12,6 +12,7 @@ internal sealed class ValidateVerb : Verb
     private readonly FormatInput _format = new();
     private readonly StrictnessInput _strictness = new();
     private readonly SearchInput _search = new();
+    private readonly PluginsInput _plugins = new();
 
     public ValidateVerb()
         : base("validate", "Shows all problems of packs and their recorded cases.")
@@ -20,6 +21,7 @@ internal sealed class ValidateVerb : Verb
         _format.AddTo(this);
         _strictness.AddTo(this);
         _search.AddTo(this);
+        _plugins.AddTo(this);
     }
 
     public override IReadOnlyList<string> Examples { get; } =
@@ -39,13 +41,14 @@ internal sealed class ValidateVerb : Verb
         }
 
         string[] search = [.. _search.Read(parsed), .. packs.Select(Path.GetDirectoryName).OfType<string>().Where(Directory.Exists).Distinct()];
+        var calculations = _plugins.Load(parsed);
         var loaded = 0;
         var problems = new List<Problem>();
         foreach (var pack in packs)
         {
             try
             {
-                problems.AddRange(PackFolder.Load(pack, search).Problems.Select(strictness.Raise));
+                problems.AddRange(PackFolder.Load(pack, search, calculations).Problems.Select(strictness.Raise));
                 loaded++;
             }
             catch (WrongUseException exception)

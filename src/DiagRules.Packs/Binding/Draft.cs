@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DiagRules.Model;
 using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
 using DiagRules.Packs.Sets;
@@ -11,7 +12,9 @@ namespace DiagRules.Packs.Binding;
 internal sealed class Draft
 {
     private readonly Dictionary<string, Declared> _byId;
+    private HashSet<string> _chassis = [];
     private Declared[]? _nodes;
+    private IReadOnlyList<string?>? _differing;
 
     public Draft(PackLimits limits, ProblemSink problems)
         : this(limits, problems, new(StringComparer.Ordinal), new(problems))
@@ -32,11 +35,32 @@ internal sealed class Draft
 
     public MemberSets Sets { get; set; } = MemberSets.None;
 
-    public ImmutableArray<string> Chassis { get; set; } = [];
+    /// <summary>Chassis codes in the order of <c>pack.yaml</c>.</summary>
+    public ImmutableArray<string> Chassis
+    {
+        get;
+        set
+        {
+            field = value;
+            _chassis = value.ToHashSet(StringComparer.Ordinal);
+        }
+    } = [];
+
+    /// <summary>Whether a chassis is declared.</summary>
+    public bool HasChassis(string code) => _chassis.Contains(code);
+
+    /// <summary>
+    /// Chassis on which parameters differ, with one on which they do not; a single <see langword="null"/> where none are declared.
+    /// Known when the parameters are bound.
+    /// </summary>
+    public IReadOnlyList<string?> DifferingChassis => _differing ??= FindDifferingChassis();
 
     public Currencies Money { get; }
 
     public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
+
+    /// <summary>Whether a library that the pack names was not found; what it calls and is not there may be in that one.</summary>
+    public bool LacksLibrary { get; set; }
 
     /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
     public Dictionary<string, ProbabilityWords> Words { get; private init; } = new(StringComparer.Ordinal);
@@ -86,6 +110,13 @@ internal sealed class Draft
 
     /// <summary>Everything declared, section by section.</summary>
     public IEnumerable<Declared> All => Section.All.SelectMany(section => Of(section));
+
+    private List<string?> FindDifferingChassis()
+    {
+        var differing = Of(Section.Parameters).Select(parameter => parameter.Entry).OfType<Parameter>().SelectMany(parameter => parameter.ByChassis.Keys).ToHashSet(StringComparer.Ordinal);
+        var alike = Chassis.FirstOrDefault(chassis => !differing.Contains(chassis));
+        return Chassis.IsEmpty ? [null] : [.. Chassis.Where(differing.Contains), .. alike is null ? [] : new[] { alike }];
+    }
 }
 
 /// <summary>One entry mentions another.</summary>

@@ -14,6 +14,9 @@ internal sealed class Witness(CheckScope scope)
     private const int MostTrials = 4_096;
     private const double Beside = 0.1;
 
+    // A pack of many pairs is not searched for ever; what is found first is told.
+    private long _budget = 2_000_000;
+
     /// <summary>The values as a message puts them, or <see langword="null"/> when none were found.</summary>
     public string? Find(Condition one, Condition other)
     {
@@ -27,7 +30,7 @@ internal sealed class Witness(CheckScope scope)
         ];
         var trials = choices.Aggregate(1L, (count, values) => Math.Min(count * values.Length, MostTrials + 1L));
         var facts = new Trial(scope.Draft);
-        for (var trial = 0; trial < Math.Min(trials, MostTrials); trial++)
+        for (var trial = 0; trial < Math.Min(trials, MostTrials) && _budget-- > 0; trial++)
         {
             facts.Set(readings, nodes, choices, trial);
             if (one.Evaluate(facts) == Truth.True && other.Evaluate(facts) == Truth.True)

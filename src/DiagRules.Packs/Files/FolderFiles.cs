@@ -7,6 +7,7 @@ internal sealed class FolderFiles : PackFiles
     private readonly string _folder;
     private readonly List<string> _paths = [];
     private readonly List<string> _refused = [];
+    private readonly List<string> _overlooked = [];
 
     public FolderFiles(string folder)
     {
@@ -19,6 +20,7 @@ internal sealed class FolderFiles : PackFiles
 
         _paths.Sort(StringComparer.Ordinal);
         _refused.Sort(StringComparer.Ordinal);
+        _overlooked.Sort(StringComparer.Ordinal);
     }
 
     public override string Name { get; }
@@ -26,6 +28,8 @@ internal sealed class FolderFiles : PackFiles
     public override IReadOnlyList<string> Paths => _paths;
 
     public override IReadOnlyList<string> Refused => _refused;
+
+    public override IReadOnlyList<string> Overlooked => _overlooked;
 
     public override string Display(string path)
     {
@@ -43,7 +47,7 @@ internal sealed class FolderFiles : PackFiles
 
     private void Collect(DirectoryInfo folder, string prefix)
     {
-        foreach (var entry in folder.EnumerateFileSystemInfos())
+        foreach (var entry in Entries(folder, prefix))
         {
             var path = prefix + entry.Name;
             if (entry.Name.StartsWith('.') || IsBuildOutput(folder, prefix, entry))
@@ -66,6 +70,24 @@ internal sealed class FolderFiles : PackFiles
             {
                 _paths.Add(path);
             }
+            else if (entry.Name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
+            {
+                _overlooked.Add(path);
+            }
+        }
+    }
+
+    /// <summary>A folder that cannot be listed counts as a file that cannot be read, and is reported as one.</summary>
+    private FileSystemInfo[] Entries(DirectoryInfo folder, string prefix)
+    {
+        try
+        {
+            return folder.GetFileSystemInfos();
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            _paths.Add(prefix.Length == 0 ? "pack.yaml" : prefix);
+            return [];
         }
     }
 

@@ -65,6 +65,19 @@ public sealed class FolderFilesTests : IDisposable
     }
 
     [Fact]
+    public void FileThatEndsInYml_IsNotedAndNotRead()
+    {
+        Write("pack/pack.yaml", PackText.Head);
+        Write("pack/work.yml", "access:\n  cover-off: { title: x }\n");
+
+        var result = new PackLoader().Load(In("pack"));
+
+        result.Require().Access.ShouldBeEmpty();
+        var note = result.Problems.ShouldHaveSingleItem();
+        (note.Code, note.Message).ShouldBe(("DR1012", "'work.yml' is not read: the files of a pack end in '.yaml'."));
+    }
+
+    [Fact]
     public void DotFoldersAndBuildOutput_AreNoPartOfThePack()
     {
         Write("pack/pack.yaml", PackText.Head);

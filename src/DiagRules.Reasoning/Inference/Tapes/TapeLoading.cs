@@ -84,16 +84,17 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
 
     private readonly void LoadVariables()
     {
-        foreach (var variable in tape.Variables)
+        for (var v = 0; v < tape.Variables.Length; v++)
         {
+            var variable = tape.Variables[v];
             if (network.Nodes[variable.Node].Kind == NodeKind.Root)
             {
-                Multiply(variable.Number, _priors.Slice(network.Offsets[variable.Node], variable.States), 1);
+                Multiply(v, _priors.Slice(network.Offsets[variable.Node], variable.Count), 1);
             }
 
             if (variable.Form != Gathering.Reach && evidence.StateOf(variable.Node).Kind != StateKind.None)
             {
-                LoadLikelihoods(variable);
+                LoadLikelihoods(v, variable);
             }
         }
 
@@ -114,9 +115,9 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
     }
 
     /// <summary>The likelihood of each run, or for a sum of "at most" the weight of each: how much likelier its run is than the next.</summary>
-    private readonly void LoadLikelihoods(TapeVariable variable)
+    private readonly void LoadLikelihoods(int number, VariableStates variable)
     {
-        Span<double> likelihoods = stackalloc double[variable.States];
+        Span<double> likelihoods = stackalloc double[variable.Count];
         var all = evidence.LikelihoodsOf(variable.Node);
         for (var state = 0; state < likelihoods.Length; state++)
         {
@@ -124,7 +125,7 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
             likelihoods[state] = all[variable.Runs[state]] - next;
         }
 
-        Multiply(variable.Number, likelihoods, 1);
+        Multiply(number, likelihoods, 1);
     }
 
     private void LoadSplits()
@@ -205,28 +206,34 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
         var child = tape.Variables[tape.VariableOf[table.Node]];
         Span<double> known = stackalloc double[model.Grades];
         Span<double> latest = stackalloc double[model.Grades];
-        known.Clear();
-        known[0] = 1;
         if (table.IsFirst)
         {
+            known.Clear();
+            known[0] = 1;
             Leaves.TakeInKnown(tape, memory, model, known);
         }
 
         for (var grade = 0; grade < model.Parents[table.Parent].Grades; grade++)
         {
-            known.CopyTo(latest);
-            Leaves.TakeIn(model, table.Parent, grade, latest);
-            for (var state = 0; state < child.States; state++)
+            scoped ReadOnlySpan<double> byGrade = model.Masses[table.Parent].AsSpan(grade * model.Grades, model.Grades);
+            if (table.IsFirst)
             {
-                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, latest);
+                known.CopyTo(latest);
+                Leaves.TakeIn(model, table.Parent, grade, latest);
+                byGrade = latest;
+            }
+
+            for (var state = 0; state < child.Count; state++)
+            {
+                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, byGrade);
             }
         }
     }
 
     /// <summary>Probability of a state of a node, from that of each of its grades.</summary>
-    private readonly double StateOf(TapeVariable variable, int state, ReadOnlySpan<double> grades)
+    private readonly double StateOf(VariableStates variable, int state, ReadOnlySpan<double> grades)
     {
-        var isLast = state + 1 == variable.States;
+        var isLast = state + 1 == variable.Count;
         var (from, to) = variable.Form switch
         {
             Gathering.Reach when state == 0 => (0, memory.FixedGrades[variable.Node]),

@@ -13,6 +13,7 @@ internal sealed class TapeOrder
     private readonly double[] _cost;
     private readonly ulong[] _all;
     private readonly ulong[] _partial;
+    private readonly ulong[] _touched;
     private readonly double _ceiling;
     private int _left;
 
@@ -23,6 +24,7 @@ internal sealed class TapeOrder
         _cost = new double[draft.Variables.Count];
         _all = new ulong[draft.Words];
         _partial = new ulong[draft.Words];
+        _touched = new ulong[draft.Words];
         _left = draft.Variables.Count;
         One = new TapeValue(ValueOrigin.One, [], draft.Words);
     }
@@ -87,48 +89,54 @@ internal sealed class TapeOrder
 
     private void Act(TapeVariable variable)
     {
-        var touched = new HashSet<TapeVariable>(variable.Children);
+        Array.Clear(_touched);
+        foreach (var child in variable.Children)
+        {
+            _touched[child.Number >> 6] |= 1UL << (child.Number & 63);
+        }
+
         if (variable.IsGathering)
         {
-            Gather(variable, touched);
+            Gather(variable);
         }
         else
         {
-            Eliminate(variable, touched);
+            Eliminate(variable);
         }
 
         foreach (var other in _draft.Variables)
         {
-            if (!other.IsGone && (touched.Contains(other) || double.IsInfinity(_cost[other.Number])))
+            var isTouched = (_touched[other.Number >> 6] >> (other.Number & 63) & 1) == 1;
+            if (!other.IsGone && (isTouched || double.IsInfinity(_cost[other.Number])))
             {
                 Refresh(other);
             }
         }
     }
 
-    private void Gather(TapeVariable variable, HashSet<TapeVariable> touched)
+    private void Gather(TapeVariable variable)
     {
         variable.IsGathering = false;
         var parts = variable.Uses.Where(value => value.IsPartial(variable)).ToList();
         if (variable.Form == Gathering.Reach)
         {
-            Join(parts, variable, isSelection: true, touched);
+            Join(parts, variable, isSelection: true);
             Remove(variable);
             return;
         }
 
-        var whole = Join(parts, null, isSelection: false, touched);
-        whole.Partial[variable.Number >> 6] &= ~(1UL << (variable.Number & 63));
+        var whole = Join(parts, null, isSelection: false);
+        whole.SetPartial(variable, false);
         if (variable.Uses.Count == 2 && variable.Children.Count == 0)
         {
             // Only its likelihoods are left.
-            Eliminate(variable, touched);
+            Eliminate(variable);
         }
     }
 
-    private void Eliminate(TapeVariable variable, HashSet<TapeVariable> touched)
+    private void Eliminate(TapeVariable variable)
     {
-        Join([.. variable.Uses], variable, isSelection: false, touched);
+        Join([.. variable.Uses], variable, isSelection: false);
         Remove(variable);
     }
 
@@ -139,10 +147,9 @@ internal sealed class TapeOrder
     }
 
     /// <summary>Multiplies values, the smallest first and then always the one that makes the smallest product.</summary>
-    private TapeValue Join(List<TapeValue> parts, TapeVariable? dropped, bool isSelection, HashSet<TapeVariable> touched)
+    private TapeValue Join(List<TapeValue> parts, TapeVariable? dropped, bool isSelection)
     {
-        var product = parts.MinBy(part => part.States)!;
-        parts.Remove(product);
+        var product = TakeSmallest(parts, One);
         if (parts.Count == 0 && dropped is not null)
         {
             parts.Add(One);
@@ -150,18 +157,38 @@ internal sealed class TapeOrder
 
         while (parts.Count > 0)
         {
-            var next = parts.MinBy(part => StatesOfUnion(product, part))!;
-            parts.Remove(next);
+            var next = TakeSmallest(parts, product);
             product = Multiply(product, next, parts.Count == 0 ? dropped : null, isSelection, isMessage: parts.Count == 0);
         }
 
-        touched.UnionWith(product.Axes);
+        for (var w = 0; w < _touched.Length; w++)
+        {
+            _touched[w] |= product.All[w];
+        }
+
         if (product.Axes.Length == 0)
         {
             Results.Add(product);
         }
 
         return product;
+    }
+
+    /// <summary>Takes the part out that makes the smallest product with a value; of equals the first.</summary>
+    private TapeValue TakeSmallest(List<TapeValue> parts, TapeValue value)
+    {
+        var (best, least) = (0, double.PositiveInfinity);
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (StatesOfUnion(value, parts[i]) is var states && states < least)
+            {
+                (best, least) = (i, states);
+            }
+        }
+
+        var part = parts[best];
+        parts.RemoveAt(best);
+        return part;
     }
 
     private TapeValue Multiply(TapeValue first, TapeValue second, TapeVariable? dropped, bool isSelection, bool isMessage)
@@ -218,11 +245,22 @@ internal sealed class TapeOrder
     private static List<TapeVariable> AxesOf(TapeValue left, TapeValue right)
     {
         var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
-        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && left.IsPartial(axis)));
-        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && !left.IsPartial(axis)));
-        axes.AddRange(right.Axes.Where(axis => !left.Has(axis)));
-        axes.AddRange(left.Axes.Where(axis => !right.Has(axis)));
+        AddAxes(axes, left, right, isShared: true, isPartial: true);
+        AddAxes(axes, left, right, isShared: true, isPartial: false);
+        AddAxes(axes, right, left, isShared: false, isPartial: null);
+        AddAxes(axes, left, right, isShared: false, isPartial: null);
         return axes;
+    }
+
+    private static void AddAxes(List<TapeVariable> axes, TapeValue from, TapeValue other, bool isShared, bool? isPartial)
+    {
+        foreach (var axis in from.Axes)
+        {
+            if (other.Has(axis) == isShared && (isPartial is null || from.IsPartial(axis) == isPartial))
+            {
+                axes.Add(axis);
+            }
+        }
     }
 
     /// <summary>Sets what it costs to act on a variable; infinite while it may not be.</summary>
@@ -230,7 +268,7 @@ internal sealed class TapeOrder
     {
         ref var cost = ref _cost[variable.Number];
         cost = double.PositiveInfinity;
-        if (variable.IsGathering && variable.Parents.Exists(parent => parent.IsGathering))
+        if (variable.IsGathering && HasGatheringParent(variable))
         {
             return;
         }
@@ -261,6 +299,19 @@ internal sealed class TapeOrder
         }
 
         cost = cells;
+    }
+
+    private static bool HasGatheringParent(TapeVariable variable)
+    {
+        foreach (var parent in variable.Parents)
+        {
+            if (parent.IsGathering)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private double StatesOfUnion(TapeValue first, TapeValue second)
