@@ -61,6 +61,9 @@ public sealed class Pack
     /// <summary>What a replay of the cases must reach, by measure.</summary>
     public ImmutableDictionary<string, double> Acceptance { get; init; } = ImmutableDictionary<string, double>.Empty;
 
+    /// <summary>Warnings about the pack as a whole that it accepts: code and reason.</summary>
+    public ImmutableDictionary<string, string> Accepts { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Keys of the host's own in <c>pack.yaml</c>, <c>x-...</c>, with what stands under them.</summary>
     public ImmutableDictionary<string, HostValue> HostKeys { get; init; } = HostValue.None;
 

@@ -44,7 +44,7 @@ public sealed class PackLoader
         var trees = PackTreesReader.Read(files, _options.Limits);
         var draft = new Draft(_options.Limits, trees.Problems);
         var pack = trees.Head is null ? null : Read(trees, draft, trees.Head);
-        return new PackLoadResult(trees.Problems.HasErrors ? null : pack, Problems(trees));
+        return new PackLoadResult(trees.Problems.HasErrors ? null : pack, Problems(trees, pack));
     }
 
     private Pack? Read(PackTrees trees, Draft draft, MapNode headTree)
@@ -71,19 +71,25 @@ public sealed class PackLoader
         return draft.Problems.HasErrors ? null : binder.Build(head, cases);
     }
 
-    private static IReadOnlyList<Problem> Problems(PackTrees trees)
+    private static IReadOnlyList<Problem> Problems(PackTrees trees, Pack? pack)
     {
         var all = new ProblemSink();
         foreach (var problem in trees.Problems.InOrder().Concat(trees.CaseProblems.InOrder()))
         {
             if (trees.IsComplete || !MayStandInTheRest(problem))
             {
-                all.Add(problem);
+                all.Add(Accept(problem, pack));
             }
         }
 
         return all.InOrder();
     }
+
+    /// <summary>What was found before the head was read may be accepted there all the same.</summary>
+    private static Problem Accept(Problem problem, Pack? pack) =>
+        problem.Severity != Severity.Error && problem.Accepted is null && pack?.Accepts.GetValueOrDefault(problem.Code) is { } reason
+            ? problem with { Accepted = reason }
+            : problem;
 
     /// <summary>While a file cannot be read, what seems to be missing may stand in it.</summary>
     private static bool MayStandInTheRest(Problem problem) =>

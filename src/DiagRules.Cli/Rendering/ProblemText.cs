@@ -14,17 +14,18 @@ internal static class ProblemText
             writer.WriteLine(problem);
         }
 
-        writer.WriteLine(Summary(open, problems.Count - open.Count, packs));
+        writer.WriteLine(Summary(open, [.. problems.Where(problem => problem.Accepted is not null)], packs));
     }
 
-    private static string Summary(List<Problem> open, int accepted, int packs)
+    private static string Summary(List<Problem> open, List<Problem> accepted, int packs)
     {
         string[] counts =
         [
             .. Count(open, Severity.Error, "error", "errors"),
             .. Count(open, Severity.Warning, "warning", "warnings"),
             .. Count(open, Severity.Note, "note", "notes"),
-            .. accepted == 0 ? Array.Empty<string>() : [Words.Count(accepted, "accepted warning", "accepted warnings")],
+            .. Count(accepted, Severity.Warning, "accepted warning", "accepted warnings"),
+            .. Count(accepted, Severity.Note, "accepted note", "accepted notes"),
         ];
         return $"{Words.Count(packs, "pack", "packs")}: {(counts.Length == 0 ? "no problems" : string.Join(", ", counts))}.";
     }

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
+using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
+using DiagRules.Replay;
 
 namespace DiagRules.Cli.Verbs;
 
@@ -48,10 +50,10 @@ internal sealed class ValidateVerb : Verb
         {
             try
             {
-                problems.AddRange(PackFolder.Load(pack, search, calculations).Problems.Select(strictness.Raise));
+                problems.AddRange(ProblemsOf(pack, search, calculations).Select(strictness.Raise));
                 loaded++;
             }
-            catch (WrongUseException exception)
+            catch (Exception exception) when (exception is WrongUseException or EngineException)
             {
                 // The other packs are still worth looking at.
                 terminal.Error.WriteLine(exception.Message);
@@ -70,5 +72,12 @@ internal sealed class ValidateVerb : Verb
         return loaded < packs.Length ? ExitCode.WrongUse
             : problems.Any(problem => problem.Severity == Severity.Error) ? ExitCode.NotGood
             : ExitCode.Good;
+    }
+
+    /// <summary>What the text shows, and what playing its cases shows, in order of place.</summary>
+    private static IEnumerable<Problem> ProblemsOf(string path, IEnumerable<string> search, IReadOnlyList<CalculationLibrary> calculations)
+    {
+        var loaded = PackFolder.Load(path, search, calculations);
+        return loaded.Pack is null ? loaded.Problems : loaded.Problems.Concat(CaseChecks.Run(loaded.Pack)).OrderBy(problem => problem.Place);
     }
 }

@@ -1,4 +1,5 @@
 using DiagRules.Model.Conditions;
+using DiagRules.Model.Problems;
 using DiagRules.Model.Quantities;
 
 namespace DiagRules.Model.Cases;
@@ -28,6 +29,9 @@ public sealed record Observation(string Id, ObservedValue Value)
 
     /// <summary>A remark, or <see langword="null"/>.</summary>
     public string? Note { get; init; }
+
+    /// <summary>Where it is written, in a recorded case; "no particular place" otherwise.</summary>
+    public SourcePlace Place { get; init; }
 }
 
 /// <summary>What an observation says. Immutable.</summary>

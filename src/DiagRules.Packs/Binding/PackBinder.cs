@@ -63,6 +63,7 @@ internal sealed class PackBinder(Draft draft)
             Coexistence = head.Coexistence ?? 0.05,
             Trust = head.Trust,
             Acceptance = head.Acceptance,
+            Accepts = head.Accepts,
             HostKeys = HostKeys.Read(head.Tree),
             Systems = draft.Systems.ToImmutableDictionary(StringComparer.Ordinal),
             Calculations = draft.Calculations,

@@ -52,6 +52,7 @@ internal sealed class ObservationsReader(Draft draft)
             WhileWorking = IsWorking(fields),
             At = fields.Text("at") is { } at ? DateReader.ReadMoment(at.Text, "at", Problems) : null,
             Note = fields.Sentence("note"),
+            Place = (tried is null ? ids[0].Key : tried.Value).Place,
         };
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using DiagRules.Model;
 using DiagRules.Model.Conditions;
 using DiagRules.Model.Problems;
@@ -66,7 +67,7 @@ internal sealed class LimitWarnings(CheckScope scope)
             if (neighbour is { } near)
             {
                 var to = near == 0 ? "zero" : $"'{Quantity.FromSi(near, reading.Unit)}'";
-                var uncertain = Quantity.FromSi(width, reading.Unit.IsPoint ? Unit.Number : reading.Unit);
+                var uncertain = Quantity.FromSi(TwoDigits(width), reading.Unit.IsPoint ? Unit.Number : reading.Unit);
                 scope.Warn(
                     ProblemCatalogue.LimitTooFine,
                     place,
@@ -76,6 +77,10 @@ internal sealed class LimitWarnings(CheckScope scope)
             }
         }
     }
+
+    /// <summary>Nobody states an uncertainty more finely (JCGM 100:2008, 7.2.6).</summary>
+    private static double TwoDigits(double value) =>
+        double.Parse(value.ToString("E1", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private readonly record struct Limit(Reading Reading, double Value, SourcePlace Place);
 }

@@ -51,7 +51,7 @@ internal sealed class NetworkWarnings(CheckScope scope)
 
     private void CausesThatShowNothing()
     {
-        foreach (var (declared, cause) in Causes.Where(cause => cause.Entry.Shows.All(shown => shown.Child == _pattern) && !IsParentOfTable(cause.Entry.Node)))
+        foreach (var (declared, cause) in Causes.Where(cause => cause.Entry.Shows.All(shown => shown.Child == _pattern) && !IsParentOfTable(cause.Declared)))
         {
             scope.Warn(
                 ProblemCatalogue.CauseShowsNothing,
@@ -61,8 +61,9 @@ internal sealed class NetworkWarnings(CheckScope scope)
         }
     }
 
-    private bool IsParentOfTable(int node) =>
-        scope.Of<Consequence>(Section.Effects, Section.Findings).Any(child => child.Entry.Table?.Parents.Contains(node) == true);
+    /// <summary>A table that was refused still says who its parents are.</summary>
+    private bool IsParentOfTable(Declared declared) =>
+        scope.Draft.References.Any(reference => reference.To == declared && reference.From.Body.Find("given") is not null);
 
     private void SharesOfNothing()
     {

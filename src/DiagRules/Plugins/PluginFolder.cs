@@ -47,12 +47,10 @@ public static class PluginFolder
         return new PluginSet(plugins, problems);
     }
 
-    /// <summary>Loads the plugins of one folder.</summary>
+    /// <summary>Loads the plugins of one folder with the default options.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="options">Options; the defaults when <see langword="null"/>.</param>
     /// <returns>The plugins, and what is wrong with those that could not be loaded (DR7004). Dispose it to unload them.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The time limit is not above zero, or more than a day.</exception>
-    public static PluginSet Load(string folder, PluginOptions? options = null) => Load([folder], options);
+    public static PluginSet Load(string folder) => Load([folder]);
 
     private static IEnumerable<PluginInfo> InOrder(IEnumerable<PluginInfo> plugins) => plugins
         .OrderBy(plugin => plugin.Name, StringComparer.Ordinal)

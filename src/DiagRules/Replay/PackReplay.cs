@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 using DiagRules.Model;
@@ -31,10 +30,10 @@ public sealed record PackReplay
     public static PackReplay Play(Pack pack, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        var engines = new ConcurrentDictionary<string, Lazy<DiagnosisEngine>>(StringComparer.Ordinal);
+        var engines = new ChassisEngines(pack);
         var cases = pack.Cases.OrderBy(recorded => recorded.Id, StringComparer.Ordinal)
             .AsParallel().AsOrdered().WithCancellation(cancellation)
-            .Select(recorded => CaseReplay.Play(EngineFor(recorded.Chassis), recorded))
+            .Select(recorded => CaseReplay.Play(engines.For(recorded.Chassis), recorded))
             .ToImmutableArray();
         var scores = ReplayScores.Of(cases);
         return new PackReplay
@@ -44,10 +43,6 @@ public sealed record PackReplay
             Scores = scores,
             Problems = [.. cases.Where(replayed => !replayed.IsMet).Select(NotMet), .. NotReached(pack, cases, scores)],
         };
-
-        DiagnosisEngine EngineFor(string? chassis) => engines.GetOrAdd(
-            chassis ?? "",
-            key => new Lazy<DiagnosisEngine>(() => DiagnosisEngine.Compile(pack, new EngineOptions { Chassis = key.Length == 0 ? null : key }))).Value;
     }
 
     private static Problem NotMet(ReplayedCase replayed)

@@ -59,7 +59,7 @@ public class ConditionWarningTests
             ("fuse-load: { question: Volts behind the pump fuse, unit: V,", "fuse-load: { question: Volts behind the pump fuse, unit: V, accuracy: 2 V,"),
             ("fuse-load < 1 V", "fuse-load < «1 V»")).ShouldReport(
             "DR3014",
-            "'1 V' is nearer to zero than 'fuse-load' can be measured (within 2.309401 V there); answers near it stay unknown. Take a better meter, or a wider limit.");
+            "'1 V' is nearer to zero than 'fuse-load' can be measured (within 2.3 V there); answers near it stay unknown. Take a better meter, or a wider limit.");
 
     [Fact]
     public void LimitWiderThanTheMeter_DoesNotReportDR3014() =>

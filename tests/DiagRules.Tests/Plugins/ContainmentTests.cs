@@ -79,7 +79,7 @@ public sealed class ContainmentTests : IDisposable
     [Fact]
     public void Diagnose_CalculationNeverEnds_PluginIsSwitchedOffAndTheSessionGoesOn()
     {
-        using var plugins = PluginFolder.Load(_copies.Folder, new PluginOptions { TimeLimit = TimeSpan.FromMilliseconds(50) });
+        using var plugins = PluginFolder.Load([_copies.Folder], new PluginOptions { TimeLimit = TimeSpan.FromMilliseconds(50) });
         var session = Start(plugins.Libraries, "never-ending");
 
         var diagnosis = session.Diagnose();
@@ -94,7 +94,7 @@ public sealed class ContainmentTests : IDisposable
     [Fact]
     public void Compute_FromManyThreads_EachGetsItsOwnAnswer()
     {
-        using var plugins = PluginFolder.Load(_copies.Folder, new PluginOptions { TimeLimit = TimeSpan.FromMinutes(5) });
+        using var plugins = PluginFolder.Load([_copies.Folder], new PluginOptions { TimeLimit = TimeSpan.FromMinutes(5) });
         var doubling = plugins.Libraries[0].Find("doubling")!;
 
         var answers = Enumerable.Range(0, 2_000).AsParallel().AsOrdered().Select(i => doubling.Compute([i]).Value).ToList();
@@ -105,7 +105,7 @@ public sealed class ContainmentTests : IDisposable
     [Fact]
     public void Compute_ThatGoesWell_AllocatesNothing()
     {
-        using var plugins = PluginFolder.Load(_copies.Folder, new PluginOptions { TimeLimit = TimeSpan.FromMinutes(5) });
+        using var plugins = PluginFolder.Load([_copies.Folder], new PluginOptions { TimeLimit = TimeSpan.FromMinutes(5) });
         var doubling = plugins.Libraries[0].Find("doubling")!;
         Repeat(doubling, 100);
 

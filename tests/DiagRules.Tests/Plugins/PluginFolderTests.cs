@@ -215,7 +215,7 @@ public sealed class PluginFolderTests : IDisposable
         var change = PluginCopies.Utf8("DiagRules.AwkwardPlugin.AwkwardCalculations", $"DiagRules.AwkwardPlugin.{source}");
         var file = _copies.Add(PluginCopies.Awkward, "plugin", change);
 
-        using var plugins = PluginFolder.Load(_copies.Folder, new PluginOptions { TimeLimit = TimeSpan.FromSeconds(source[0] == 'E' ? 2 : 60) });
+        using var plugins = PluginFolder.Load([_copies.Folder], new PluginOptions { TimeLimit = TimeSpan.FromSeconds(source[0] == 'E' ? 2 : 60) });
 
         plugins.Libraries.ShouldBeEmpty();
         Only(plugins).ShouldBe($"{file}: error DR7004: Plugin 'awkward 1.0.0' cannot be used, because {reason}.");
@@ -237,7 +237,7 @@ public sealed class PluginFolderTests : IDisposable
     [InlineData(-1)]
     [InlineData(86_401)]
     public void Load_TimeLimitOutOfRange_IsMisuse(int seconds) =>
-        Should.Throw<ArgumentOutOfRangeException>(() => PluginFolder.Load(_copies.Folder, new PluginOptions { TimeLimit = TimeSpan.FromSeconds(seconds) }))
+        Should.Throw<ArgumentOutOfRangeException>(() => PluginFolder.Load([_copies.Folder], new PluginOptions { TimeLimit = TimeSpan.FromSeconds(seconds) }))
             .ParamName.ShouldBe("TimeLimit");
 
     private static string Only(PluginSet plugins) => plugins.Problems.ShouldHaveSingleItem().ToString();

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace DiagRules.Reasoning.Inference.Tapes;
 
 /// <summary>Joins the tables of a draft step by step, always by the action that makes the smallest table.</summary>
@@ -10,9 +8,7 @@ namespace DiagRules.Reasoning.Inference.Tapes;
 internal sealed class TapeOrder
 {
     private readonly TapeDraft _draft;
-    private readonly double[] _cost;
-    private readonly ulong[] _all;
-    private readonly ulong[] _partial;
+    private readonly TapeCosts _costs;
     private readonly ulong[] _touched;
     private readonly double _ceiling;
     private int _left;
@@ -21,9 +17,7 @@ internal sealed class TapeOrder
     {
         _draft = draft;
         _ceiling = ceiling;
-        _cost = new double[draft.Variables.Count];
-        _all = new ulong[draft.Words];
-        _partial = new ulong[draft.Words];
+        _costs = new TapeCosts(draft);
         _touched = new ulong[draft.Words];
         _left = draft.Variables.Count;
         One = new TapeValue(ValueOrigin.One, [], draft.Words);
@@ -54,14 +48,9 @@ internal sealed class TapeOrder
 
     private void Run()
     {
-        foreach (var variable in _draft.Variables)
-        {
-            Refresh(variable);
-        }
-
         while (_left > 0 && Work <= _ceiling)
         {
-            if (Cheapest() is not { } next)
+            if (_costs.Cheapest() is not { } next)
             {
                 return;
             }
@@ -70,21 +59,6 @@ internal sealed class TapeOrder
         }
 
         IsComplete = _left == 0 && Work <= _ceiling;
-    }
-
-    /// <summary>Ties go to the smaller number, so that the same question always gets the same tape.</summary>
-    private TapeVariable? Cheapest()
-    {
-        TapeVariable? best = null;
-        foreach (var variable in _draft.Variables)
-        {
-            if (!variable.IsGone && double.IsFinite(_cost[variable.Number]) && (best is null || _cost[variable.Number] < _cost[best.Number]))
-            {
-                best = variable;
-            }
-        }
-
-        return best;
     }
 
     private void Act(TapeVariable variable)
@@ -104,14 +78,7 @@ internal sealed class TapeOrder
             Eliminate(variable);
         }
 
-        foreach (var other in _draft.Variables)
-        {
-            var isTouched = (_touched[other.Number >> 6] >> (other.Number & 63) & 1) == 1;
-            if (!other.IsGone && (isTouched || double.IsInfinity(_cost[other.Number])))
-            {
-                Refresh(other);
-            }
-        }
+        _costs.Refresh(_touched);
     }
 
     private void Gather(TapeVariable variable)
@@ -180,7 +147,7 @@ internal sealed class TapeOrder
         var (best, least) = (0, double.PositiveInfinity);
         for (var i = 0; i < parts.Count; i++)
         {
-            if (StatesOfUnion(value, parts[i]) is var states && states < least)
+            if (_costs.StatesOfUnion(value, parts[i]) is var states && states < least)
             {
                 (best, least) = (i, states);
             }
@@ -196,7 +163,7 @@ internal sealed class TapeOrder
         var (left, right) = first.States >= second.States ? (first, second) : (second, first);
         Unuse(left);
         Unuse(right);
-        var axes = AxesOf(left, right);
+        var axes = TapeValue.AxesOfProduct(left, right);
         var product = new TapeValue(ValueOrigin.Product, [.. axes.Where(axis => axis != dropped)], _draft.Words)
         {
             Left = left,
@@ -239,100 +206,5 @@ internal sealed class TapeOrder
         {
             axis.Uses.Remove(value);
         }
-    }
-
-    /// <summary>Axes in both whose contributions meet, axes in both, axes of one. The longest stretch without a sum comes last and so runs fastest.</summary>
-    private static List<TapeVariable> AxesOf(TapeValue left, TapeValue right)
-    {
-        var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
-        AddAxes(axes, left, right, isShared: true, isPartial: true);
-        AddAxes(axes, left, right, isShared: true, isPartial: false);
-        AddAxes(axes, right, left, isShared: false, isPartial: null);
-        AddAxes(axes, left, right, isShared: false, isPartial: null);
-        return axes;
-    }
-
-    private static void AddAxes(List<TapeVariable> axes, TapeValue from, TapeValue other, bool isShared, bool? isPartial)
-    {
-        foreach (var axis in from.Axes)
-        {
-            if (other.Has(axis) == isShared && (isPartial is null || from.IsPartial(axis) == isPartial))
-            {
-                axes.Add(axis);
-            }
-        }
-    }
-
-    /// <summary>Sets what it costs to act on a variable; infinite while it may not be.</summary>
-    private void Refresh(TapeVariable variable)
-    {
-        ref var cost = ref _cost[variable.Number];
-        cost = double.PositiveInfinity;
-        if (variable.IsGathering && HasGatheringParent(variable))
-        {
-            return;
-        }
-
-        Array.Clear(_all);
-        Array.Clear(_partial);
-        foreach (var value in variable.Uses)
-        {
-            if (!variable.IsGathering || value.IsPartial(variable))
-            {
-                for (var w = 0; w < _all.Length; w++)
-                {
-                    _all[w] |= value.All[w] & ~value.Partial[w];
-                    _partial[w] |= value.Partial[w];
-                }
-            }
-        }
-
-        var cells = 1.0;
-        for (var w = 0; w < _all.Length; w++)
-        {
-            if ((_all[w] & _partial[w]) != 0)
-            {
-                return;
-            }
-
-            cells *= StatesOf(w, _all[w] | _partial[w]);
-        }
-
-        cost = cells;
-    }
-
-    private static bool HasGatheringParent(TapeVariable variable)
-    {
-        foreach (var parent in variable.Parents)
-        {
-            if (parent.IsGathering)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private double StatesOfUnion(TapeValue first, TapeValue second)
-    {
-        var cells = 1.0;
-        for (var w = 0; w < _draft.Words; w++)
-        {
-            cells *= StatesOf(w, first.All[w] | second.All[w]);
-        }
-
-        return cells;
-    }
-
-    private double StatesOf(int word, ulong bits)
-    {
-        var states = 1.0;
-        for (; bits != 0; bits &= bits - 1)
-        {
-            states *= _draft.Variables[(word << 6) + BitOperations.TrailingZeroCount(bits)].States;
-        }
-
-        return states;
     }
 }

@@ -90,6 +90,28 @@ internal sealed class TapeValue(ValueOrigin origin, TapeVariable[] axes, int wor
 
     public int IndexOf(TapeVariable variable) => Array.IndexOf(Axes, variable);
 
+    /// <summary>Axes in both whose contributions meet, axes in both, axes of one. The longest stretch without a sum comes last and so runs fastest.</summary>
+    public static List<TapeVariable> AxesOfProduct(TapeValue left, TapeValue right)
+    {
+        var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
+        AddAxes(axes, left, right, isShared: true, isPartial: true);
+        AddAxes(axes, left, right, isShared: true, isPartial: false);
+        AddAxes(axes, right, left, isShared: false, isPartial: null);
+        AddAxes(axes, left, right, isShared: false, isPartial: null);
+        return axes;
+    }
+
+    private static void AddAxes(List<TapeVariable> axes, TapeValue from, TapeValue other, bool isShared, bool? isPartial)
+    {
+        foreach (var axis in from.Axes)
+        {
+            if (other.Has(axis) == isShared && (isPartial is null || from.IsPartial(axis) == isPartial))
+            {
+                axes.Add(axis);
+            }
+        }
+    }
+
     private static double StatesOf(TapeVariable[] axes)
     {
         var states = 1.0;
