@@ -42,7 +42,7 @@ internal static class Tool
 
     private static int Invoke(IReadOnlyList<string> args, Terminal terminal)
     {
-        Verb[] verbs = [new ValidateVerb(), new DiagnoseVerb(), new AskVerb(), new ExplainVerb(), new ReplayVerb()];
+        Verb[] verbs = [new ValidateVerb(), new DiagnoseVerb(), new AskVerb(), new ExplainVerb(), new ReplayVerb(), new ChartVerb(), new TestabilityVerb(), new CalculateVerb()];
         var help = new Option<bool>("--help", "-h") { Description = "Show help", Recursive = true };
         var version = new Option<bool>("--version") { Description = "Show the version" };
         var root = new Command("diagrules", "Diagnoses electro-hydraulic mechanisms on vehicles with rule packs.") { help, version };

@@ -25,7 +25,7 @@ public abstract class PackFiles
     /// <param name="folder">The folder; problems show it as it is given here. A folder that is not there has no files.</param>
     public static PackFiles FromFolder(string folder)
     {
-        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentException.ThrowIfNullOrEmpty(folder);
         return new Files.FolderFiles(folder);
     }
 

@@ -80,7 +80,7 @@ public sealed class DiagnosisEngine
     /// <summary>Begins a job with what a recorded case observed. What was seen on opening is left out, since it answers the case.</summary>
     /// <param name="recorded">The case; its own chassis must be that of the engine, or none.</param>
     /// <exception cref="EngineException">An observation of the case does not fit the pack.</exception>
-    public DiagnosisSession Start(RecordedCase recorded)
+    public DiagnosisSession StartFrom(RecordedCase recorded)
     {
         ArgumentNullException.ThrowIfNull(recorded);
         var session = Start(new SessionOptions { Complaint = recorded.Complaint });

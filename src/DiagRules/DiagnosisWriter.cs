@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DiagRules.Facts;
 using DiagRules.Model;
 using DiagRules.Model.Conditions;
 using DiagRules.Reasoning.Inference;
@@ -149,6 +150,7 @@ internal sealed class DiagnosisWriter(Moment moment)
     private void AddNotes()
     {
         _notes.AddRange(moment.Observed.SetAside);
+        _notes.AddRange(UnknownNotes.Of(moment.Index, moment.Views.Lenient));
         foreach (var node in moment.Weighing.LeftOut)
         {
             var graded = moment.Pack.Nodes.First(candidate => moment.Network.NodeOf(candidate.Node) == node);

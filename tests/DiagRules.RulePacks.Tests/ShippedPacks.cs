@@ -13,8 +13,9 @@ internal static class ShippedPacks
 
     private static Dictionary<string, PackLoadResult> Load()
     {
-        var loader = new PackLoader(new PackLoaderOptions { Calculations = [ElectrohydraulicsLibrary.Create()] });
-        return Directory.GetDirectories(RepositoryFolder.At("rulepacks"))
+        var packs = RepositoryFolder.At("rulepacks");
+        var loader = new PackLoader(new PackLoaderOptions { Calculations = [ElectrohydraulicsLibrary.Create()], SearchFolders = [packs] });
+        return Directory.GetDirectories(packs)
             .ToDictionary(folder => Path.GetFileName(folder)!, loader.Load);
     }
 }

@@ -20,6 +20,21 @@ public sealed class NextStepTests
     }
 
     [Fact]
+    public void A_check_that_decides_nothing_is_offered_without_answers_where_a_repair_waits_for_it()
+    {
+        var pack = TestSupport.PackText.Demo(("renew-brushes: { title: Renew the brushes,", "renew-brushes: { after: [feel], title: Renew the brushes,"), (
+            "checks:", "checks:\n  feel: { title: Feel the motor, gives: [housing], minutes: 1 }"), (
+            "readings:", "readings:\n  housing: { question: Temperature of the housing, unit: degC }")).Load().Require();
+        var session = DiagnosisEngine.Compile(pack).Start(new SessionOptions { Steps = 0 });
+        session.Observe("pump-sound", "clicks");
+
+        var feel = session.Diagnose().Next.Single(step => step.Id == "feel");
+
+        feel.Answers.ShouldBeEmpty();
+        feel.Why.ShouldBe("It must be done before 'Renew the brushes'.");
+    }
+
+    [Fact]
     public void The_owner_is_offered_only_what_the_owner_can_do()
     {
         var session = SmallLift.Start("dead");

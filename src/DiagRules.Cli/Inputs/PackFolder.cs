@@ -1,4 +1,4 @@
-using DiagRules.Electrohydraulics;
+using DiagRules.Model.Calculations;
 using DiagRules.Packs;
 
 namespace DiagRules.Cli.Inputs;
@@ -9,9 +9,10 @@ internal static class PackFolder
     /// <summary>Loads a pack with all its problems.</summary>
     /// <param name="path">Folder of the pack.</param>
     /// <param name="search">Further folders in which its bases may lie; they are looked for beside the pack as well.</param>
+    /// <param name="calculations">Libraries that it may call.</param>
     /// <param name="casePath">A file of recorded cases to read in place of the pack's own, or <see langword="null"/>.</param>
     /// <exception cref="WrongUseException">There is no such folder.</exception>
-    public static PackLoadResult Load(string path, IEnumerable<string> search, string? casePath = null)
+    public static PackLoadResult Load(string path, IEnumerable<string> search, IReadOnlyList<CalculationLibrary> calculations, string? casePath = null)
     {
         if (File.Exists(path))
         {
@@ -24,7 +25,7 @@ internal static class PackFolder
         var files = PackFiles.FromFolder(path);
         return new PackLoader(new PackLoaderOptions
         {
-            Calculations = [ElectrohydraulicsLibrary.Create()],
+            Calculations = calculations,
             SearchFolders = [.. search, Parent(path)],
         }).Load(casePath is null ? files : new PackWithCase(files, casePath));
     }

@@ -10,6 +10,7 @@ internal sealed class PackInput
     private readonly Argument<string> _pack = new("PACK") { Description = "Folder of the pack" };
     private readonly Option<string?> _chassis = new("--chassis") { HelpName = "CODE", Description = "Chassis code; else the pack's only or first one" };
     private readonly SearchInput _search = new();
+    private readonly PluginsInput _plugins = new();
 
     /// <summary>Adds the argument and options to a verb.</summary>
     public void AddTo(Command command)
@@ -17,6 +18,7 @@ internal sealed class PackInput
         command.Add(_pack);
         command.Add(_chassis);
         _search.AddTo(command);
+        _plugins.AddTo(command);
     }
 
     /// <summary>Loads the pack, which must be usable.</summary>
@@ -26,7 +28,7 @@ internal sealed class PackInput
     public PackLoadResult Load(ParseResult parsed, string? casePath = null)
     {
         var path = parsed.GetRequiredValue(_pack);
-        var result = PackFolder.Load(path, _search.Read(parsed), casePath);
+        var result = PackFolder.Load(path, _search.Read(parsed), _plugins.Load(parsed), casePath);
         return result.Pack is null ? throw Refusals.Of(result.Problems, $"The pack in '{path}' was refused") : result;
     }
 

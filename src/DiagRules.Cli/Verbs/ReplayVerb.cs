@@ -1,6 +1,7 @@
 using System.CommandLine;
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
+using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
 using DiagRules.Replay;
 
@@ -12,6 +13,7 @@ internal sealed class ReplayVerb : Verb
     private readonly Argument<string[]> _packs = new("PACK") { Description = "Folder of a pack", Arity = ArgumentArity.OneOrMore };
     private readonly FormatInput _format = new();
     private readonly SearchInput _search = new();
+    private readonly PluginsInput _plugins = new();
 
     public ReplayVerb()
         : base("replay", "Plays recorded cases: what would the pack have said, and is that good enough?")
@@ -19,6 +21,7 @@ internal sealed class ReplayVerb : Verb
         Add(_packs);
         _format.AddTo(this);
         _search.AddTo(this);
+        _plugins.AddTo(this);
     }
 
     public override IReadOnlyList<string> Examples { get; } =
@@ -32,7 +35,8 @@ internal sealed class ReplayVerb : Verb
         var isJson = _format.IsJson(parsed);
         var packs = parsed.GetRequiredValue(_packs);
         string[] search = [.. _search.Read(parsed), .. packs.Select(Path.GetDirectoryName).OfType<string>().Where(Directory.Exists).Distinct()];
-        var replays = packs.Select(pack => Play(pack, search)).ToList();
+        var calculations = _plugins.Load(parsed);
+        var replays = packs.Select(pack => Play(pack, search, calculations)).ToList();
         if (isJson)
         {
             terminal.Out.WriteLine(ReplayJson.Write(replays));
@@ -45,9 +49,9 @@ internal sealed class ReplayVerb : Verb
         return replays.TrueForAll(replay => replay.IsAccepted) ? ExitCode.Good : ExitCode.NotGood;
     }
 
-    private static PackReplay Play(string path, IEnumerable<string> search)
+    private static PackReplay Play(string path, IEnumerable<string> search, IReadOnlyList<CalculationLibrary> calculations)
     {
-        var loaded = PackFolder.Load(path, search);
+        var loaded = PackFolder.Load(path, search, calculations);
 
         // A case that cannot be read cannot be played either; a verdict on the others would pass over it in silence.
         return loaded.Pack is null || loaded.Problems.Any(problem => problem.Severity == Severity.Error)

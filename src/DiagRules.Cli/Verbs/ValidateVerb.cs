@@ -1,6 +1,7 @@
 using System.CommandLine;
 using DiagRules.Cli.Inputs;
 using DiagRules.Cli.Rendering;
+using DiagRules.Model.Calculations;
 using DiagRules.Model.Problems;
 using DiagRules.Replay;
 
@@ -13,6 +14,7 @@ internal sealed class ValidateVerb : Verb
     private readonly FormatInput _format = new();
     private readonly StrictnessInput _strictness = new();
     private readonly SearchInput _search = new();
+    private readonly PluginsInput _plugins = new();
 
     public ValidateVerb()
         : base("validate", "Shows all problems of packs and their recorded cases.")
@@ -21,6 +23,7 @@ internal sealed class ValidateVerb : Verb
         _format.AddTo(this);
         _strictness.AddTo(this);
         _search.AddTo(this);
+        _plugins.AddTo(this);
     }
 
     public override IReadOnlyList<string> Examples { get; } =
@@ -40,13 +43,14 @@ internal sealed class ValidateVerb : Verb
         }
 
         string[] search = [.. _search.Read(parsed), .. packs.Select(Path.GetDirectoryName).OfType<string>().Where(Directory.Exists).Distinct()];
+        var calculations = _plugins.Load(parsed);
         var loaded = 0;
         var problems = new List<Problem>();
         foreach (var pack in packs)
         {
             try
             {
-                problems.AddRange(ProblemsOf(pack, search).Select(strictness.Raise));
+                problems.AddRange(ProblemsOf(pack, search, calculations).Select(strictness.Raise));
                 loaded++;
             }
             catch (Exception exception) when (exception is WrongUseException or EngineException)
@@ -71,9 +75,9 @@ internal sealed class ValidateVerb : Verb
     }
 
     /// <summary>What the text shows, and what playing its cases shows, in order of place.</summary>
-    private static IEnumerable<Problem> ProblemsOf(string path, IEnumerable<string> search)
+    private static IEnumerable<Problem> ProblemsOf(string path, IEnumerable<string> search, IReadOnlyList<CalculationLibrary> calculations)
     {
-        var loaded = PackFolder.Load(path, search);
+        var loaded = PackFolder.Load(path, search, calculations);
         return loaded.Pack is null ? loaded.Problems : loaded.Problems.Concat(CaseChecks.Run(loaded.Pack)).OrderBy(problem => problem.Place);
     }
 }

@@ -5,8 +5,8 @@ namespace DiagRules.Model.Calculations;
 /// <summary>A named calculation that conditions may call. Implementations are immutable and thread-safe.</summary>
 /// <remarks>
 /// The function is total: for arguments it has no answer for it returns a reason, it does not throw. A calculation that
-/// throws all the same, or returns something that is not finite, makes the reading that called it unknown and is reported;
-/// nothing else is harmed.
+/// throws all the same, or returns something that is not finite, makes the reading that called it unknown and is reported
+/// (<see cref="Containment"/>); nothing else is harmed. It depends on its arguments alone: no clock, no files, no state.
 /// </remarks>
 public interface ICalculation
 {

@@ -26,7 +26,10 @@ internal sealed class BandsReader(Draft draft, Declared finding)
         if (texts.Count < 3 || texts.Count % 2 == 0)
         {
             draft.Problems.Add(
-                ProblemCatalogue.WrongKindOfValue, fields.PlaceOf("rising"), $"'rising' of '{finding.Id}' has {texts.Count} item{(texts.Count == 1 ? "" : "s")}; it alternates grade, limit, grade and ends with a grade, such as '[{finding.Grades[0]}, 0.3 V, {finding.Grades[1]}]'.");
+                ProblemCatalogue.WrongKindOfValue,
+                fields.PlaceOf("rising"),
+                $"'rising' of '{finding.Id}' has {texts.Count} item{(texts.Count == 1 ? "" : "s")}; it alternates grade, limit, grade and "
+                + $"ends with a grade, such as '[{finding.Grades[0]}, 0.3 V, {finding.Grades[1]}]'.");
             return null;
         }
 
@@ -76,6 +79,9 @@ internal sealed class BandsReader(Draft draft, Declared finding)
         var (lower, grade, upper) = (texts[(2 * limit) - 1], texts[2 * limit], texts[(2 * limit) + 1]);
         var where = chassis is not null && draft.Chassis.Length > 1 ? $" on chassis '{chassis}'" : "";
         draft.Problems.Add(
-            ProblemCatalogue.OutOfOrder, upper.Place, $"'{upper.Value}' is not above '{lower.Value}'{where}, so nothing is left for the grade '{grade.Value}' of '{finding.Id}'; write the limits in rising order.");
+            ProblemCatalogue.OutOfOrder,
+            upper.Place,
+            $"'{upper.Value}' is not above '{lower.Value}'{where}, so nothing is left for the grade '{grade.Value}' of '{finding.Id}'; write "
+            + "the limits in rising order.");
     }
 }

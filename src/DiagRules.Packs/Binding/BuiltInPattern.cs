@@ -29,7 +29,10 @@ internal static class BuiltInPattern
         {
             if (key.Value is not ("title" or "question" or "accepts") && !key.Value.StartsWith(Shape.HostPrefix, StringComparison.Ordinal))
             {
-                problems.Add(ProblemCatalogue.ReservedWord, key.Place, $"'{key.Value}' of 'pattern' cannot be changed: the finding is built in, and only its 'title' and 'question' are the pack's.");
+                problems.Add(
+                    ProblemCatalogue.ReservedWord,
+                    key.Place,
+                    $"'{key.Value}' of 'pattern' cannot be changed: the finding is built in, and only its 'title' and 'question' are the pack's.");
             }
         }
 

@@ -59,7 +59,9 @@ internal sealed class CauseBinder(Draft draft) : IEntryBinder
             if (fields.Has("intermittent"))
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.DuplicateKey, fields.PlaceOf("intermittent"), $"'intermittent' of '{declared.Id}' says what its 'shows' says of 'pattern'; keep one of them.");
+                    ProblemCatalogue.DuplicateKey,
+                    fields.PlaceOf("intermittent"),
+                    $"'intermittent' of '{declared.Id}' says what its 'shows' says of 'pattern'; keep one of them.");
             }
 
             return shows;

@@ -46,7 +46,8 @@ internal sealed class Currencies(ProblemSink problems)
             problems.Add(
                 ProblemCatalogue.RequiredKeyMissing,
                 text.At(0, text.Value.Length),
-                $"'{text.Value}' is money, and pack.yaml has no 'labour' to turn it into minutes; add for example 'labour: 84 {currency}/h', or write minutes' worth.");
+                $"'{text.Value}' is money, and pack.yaml has no 'labour' to turn it into minutes; add for example 'labour: 84 {currency}/h', "
+                + "or write minutes' worth.");
         }
 
         Keep(currency, text);
@@ -62,7 +63,10 @@ internal sealed class Currencies(ProblemSink problems)
         }
         else if (_currency != currency)
         {
-            problems.Add(ProblemCatalogue.TwoCurrencies, place, $"'{text.Value}' is in {currency}, and {_place} is in {_currency}; a pack keeps to one currency.");
+            problems.Add(
+                ProblemCatalogue.TwoCurrencies,
+                place,
+                $"'{text.Value}' is in {currency}, and {_place} is in {_currency}; a pack keeps to one currency.");
         }
     }
 }

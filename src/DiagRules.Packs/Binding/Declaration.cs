@@ -58,7 +58,8 @@ internal sealed class Declaration(Draft draft)
             draft.Problems.Add(
                 ProblemCatalogue.LimitExceeded,
                 entry.Key.Place,
-                $"'{entry.Key.Value}' brings the pack to more than {draft.Limits.Entries} entries, copies of sets included (setting '{nameof(PackLimits.Entries)}').");
+                $"'{entry.Key.Value}' brings the pack to more than {draft.Limits.Entries} entries, copies of sets included (setting "
+                + $"'{nameof(PackLimits.Entries)}').");
             return false;
         }
 

@@ -67,7 +67,9 @@ internal sealed class Distributions(Draft draft, Fields fields)
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.FirstGradeGiven, key.Place, $"'{key.Value}' is the first grade of '{graded.Id}' and gets what the others leave over; take it out.");
+            ProblemCatalogue.FirstGradeGiven,
+            key.Place,
+            $"'{key.Value}' is the first grade of '{graded.Id}' and gets what the others leave over; take it out.");
         return null;
     }
 

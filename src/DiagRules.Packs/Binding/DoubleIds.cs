@@ -13,6 +13,7 @@ internal static class DoubleIds
         problems.Add(
             ProblemCatalogue.IdUsedTwice,
             second.Key.Place,
-            $"'{id}' is the id of {Wording.An(Section.Noun(second.Section))} here and of {Wording.An(Section.Noun(first.Section))} in {first.Key.Place}; an id stands once in a pack.");
+            $"'{id}' is the id of {Wording.An(Section.Noun(second.Section))} here and of {Wording.An(Section.Noun(first.Section))} in "
+            + $"{first.Key.Place}; an id stands once in a pack.");
     }
 }

@@ -12,6 +12,7 @@ namespace DiagRules.Packs.Binding;
 internal sealed class Draft
 {
     private readonly Dictionary<string, Declared> _byId;
+    private HashSet<string> _chassis = [];
     private Declared[]? _nodes;
     private IReadOnlyList<string?>? _differing;
 
@@ -34,7 +35,19 @@ internal sealed class Draft
 
     public MemberSets Sets { get; set; } = MemberSets.None;
 
-    public ImmutableArray<string> Chassis { get; set; } = [];
+    /// <summary>Chassis codes in the order of <c>pack.yaml</c>.</summary>
+    public ImmutableArray<string> Chassis
+    {
+        get;
+        set
+        {
+            field = value;
+            _chassis = value.ToHashSet(StringComparer.Ordinal);
+        }
+    } = [];
+
+    /// <summary>Whether a chassis is declared.</summary>
+    public bool HasChassis(string code) => _chassis.Contains(code);
 
     /// <summary>
     /// Chassis on which parameters differ, with one on which they do not; a single <see langword="null"/> where none are declared.
@@ -45,6 +58,9 @@ internal sealed class Draft
     public Currencies Money { get; }
 
     public ImmutableArray<CalculationLibrary> Calculations { get; set; } = [];
+
+    /// <summary>Whether a library that the pack names was not found; what it calls and is not there may be in that one.</summary>
+    public bool LacksLibrary { get; set; }
 
     /// <summary>Probability words by the pack that wrote them: a word means what it means there, also after layering.</summary>
     public Dictionary<string, ProbabilityWords> Words { get; private init; } = new(StringComparer.Ordinal);

@@ -20,13 +20,16 @@ internal static class EntryBase
 
     public static bool IsDeclared(Draft draft, ScalarNode code)
     {
-        if (draft.Chassis.Contains(code.Value, StringComparer.Ordinal))
+        if (draft.HasChassis(code.Value))
         {
             return true;
         }
 
         var known = draft.Chassis.IsEmpty ? "pack.yaml has no 'chassis'" : $"pack.yaml has {Wording.And(draft.Chassis)}";
-        draft.Problems.Add(ProblemCatalogue.ChassisNotDeclared, code.Place, $"No chassis '{Excerpt.Of(code.Value)}'; {known}.{Spelling.DidYouMean(code.Value, draft.Chassis)}");
+        draft.Problems.Add(
+            ProblemCatalogue.ChassisNotDeclared,
+            code.Place,
+            $"No chassis '{Excerpt.Of(code.Value)}'; {known}.{Spelling.DidYouMean(code.Value, draft.Chassis)}");
         return false;
     }
 
@@ -45,11 +48,16 @@ internal static class EntryBase
             if (descriptor is null)
             {
                 problems.Add(
-                    ProblemCatalogue.NoSuchId, key.Place, $"No problem code '{Excerpt.Of(key.Value)}'.{Spelling.DidYouMean(key.Value, ProblemCatalogue.All.Select(known => known.Code))}");
+                    ProblemCatalogue.NoSuchId,
+                    key.Place,
+                    $"No problem code '{Excerpt.Of(key.Value)}'.{Spelling.DidYouMean(key.Value, ProblemCatalogue.All.Select(known => known.Code))}");
             }
             else if (descriptor.Severity == Severity.Error)
             {
-                problems.Add(ProblemCatalogue.WrongKindOfValue, key.Place, $"'{key.Value}' ({descriptor.Title}) is an error, and only warnings can be accepted; mend what it reports.");
+                problems.Add(
+                    ProblemCatalogue.WrongKindOfValue,
+                    key.Place,
+                    $"'{key.Value}' ({descriptor.Title}) is an error, and only warnings can be accepted; mend what it reports.");
             }
             else if (value is ScalarNode reason)
             {

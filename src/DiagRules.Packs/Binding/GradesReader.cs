@@ -40,7 +40,10 @@ internal static class GradesReader
         if (grades.Length is < Fewest or > Most)
         {
             draft.Problems.Add(
-                ProblemCatalogue.BadGrades, place, $"'{declared.Id}' has {grades.Length} grade{(grades.Length == 1 ? "" : "s")} ({string.Join(", ", grades)}); it takes {Fewest} to {Most}, the healthy one first.");
+                ProblemCatalogue.BadGrades,
+                place,
+                $"'{declared.Id}' has {grades.Length} grade{(grades.Length == 1 ? "" : "s")} ({string.Join(", ", grades)}); it takes {Fewest} "
+                + $"to {Most}, the healthy one first.");
             return false;
         }
 
@@ -50,7 +53,9 @@ internal static class GradesReader
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.LimitExceeded, place, $"'{declared.Id}' has {grades.Length} grades; the limit is {draft.Limits.Grades} (setting '{nameof(PackLimits.Grades)}').");
+            ProblemCatalogue.LimitExceeded,
+            place,
+            $"'{declared.Id}' has {grades.Length} grades; the limit is {draft.Limits.Grades} (setting '{nameof(PackLimits.Grades)}').");
         return false;
     }
 
@@ -63,7 +68,10 @@ internal static class GradesReader
             return true;
         }
 
-        draft.Problems.Add(ProblemCatalogue.BadGrades, doubled.Place, $"'{doubled.Value}' stands twice among the grades of '{declared.Id}' ({string.Join(", ", texts.Select(text => text.Value))}).");
+        draft.Problems.Add(
+            ProblemCatalogue.BadGrades,
+            doubled.Place,
+            $"'{doubled.Value}' stands twice among the grades of '{declared.Id}' ({string.Join(", ", texts.Select(text => text.Value))}).");
         return false;
     }
 }

@@ -42,7 +42,9 @@ internal sealed class HazardBinder(Draft draft) : IEntryBinder
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.UnknownSignalOrSign, text.Place, $"No signal word '{Excerpt.Of(text.Value)}'; it is one of {Wording.Or(Words.Select(known => known.Word))} (ANSI Z535.6, ISO 3864-2).");
+            ProblemCatalogue.UnknownSignalOrSign,
+            text.Place,
+            $"No signal word '{Excerpt.Of(text.Value)}'; it is one of {Wording.Or(Words.Select(known => known.Word))} (ANSI Z535.6, ISO 3864-2).");
         return null;
     }
 
@@ -54,7 +56,9 @@ internal sealed class HazardBinder(Draft draft) : IEntryBinder
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.UnknownSignalOrSign, text.Place, $"No sign '{Excerpt.Of(text.Value)}' in ISO 7010.{Spelling.DidYouMean(text.Value, SafetySigns.Numbers)} Signs known: {SafetySigns.Ranges}.");
+            ProblemCatalogue.UnknownSignalOrSign,
+            text.Place,
+            $"No sign '{Excerpt.Of(text.Value)}' in ISO 7010.{Spelling.DidYouMean(text.Value, SafetySigns.Numbers)} Signs known: {SafetySigns.Ranges}.");
         return null;
     }
 }

@@ -29,7 +29,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
             return true;
         }
 
-        problems.Add(ProblemCatalogue.FormatNotSupported, format.Place, $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
+        problems.Add(
+            ProblemCatalogue.FormatNotSupported,
+            format.Place,
+            $"'format: {Excerpt.Of(format.Value)}' is not supported; this reader knows format {Format}.");
         return false;
     }
 
@@ -40,7 +43,9 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
         draft.Sets = new SetsReader(draft).Read(_fields.Map("sets"));
         draft.Systems = Systems();
         ReadWords();
-        draft.Calculations = new LibraryFinder(options.Calculations, Problems).Find(_fields.Texts("calculations"));
+        var libraries = new LibraryFinder(options.Calculations, Problems);
+        draft.Calculations = libraries.Find(_fields.Texts("calculations"));
+        draft.LacksLibrary = libraries.IsAnyMissing;
         var labour = _fields.Text("labour") is { } rate ? draft.Money.ReadRate(rate.Text) : null;
         return new Head
         {
@@ -63,15 +68,19 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
     private ImmutableArray<string> Chassis()
     {
         var codes = new List<string>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var text in _fields.Texts("chassis"))
         {
-            if (codes.Contains(text.Value, StringComparer.Ordinal))
+            if (!seen.Add(text.Value))
             {
                 Problems.Add(ProblemCatalogue.DuplicateKey, text.Place, $"'{text.Value}' stands twice in 'chassis'; keep one of them.");
             }
             else if (!Code().IsMatch(text.Value))
             {
-                Problems.Add(ProblemCatalogue.BadId, text.Place, $"'{Excerpt.Of(text.Value)}' is no chassis code: letters, digits, hyphens, points and underscores, at most 64.");
+                Problems.Add(
+                    ProblemCatalogue.BadId,
+                    text.Place,
+                    $"'{Excerpt.Of(text.Value)}' is no chassis code: letters, digits, hyphens, points and underscores, at most 64.");
             }
             else
             {
@@ -124,7 +133,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
 
         if (!LanguageTag().IsMatch(text.Value) && !ReservedWords.IsYamlConstant(text.Value))
         {
-            Problems.Add(ProblemCatalogue.WrongKindOfValue, text.Place, $"'{Excerpt.Of(text.Value)}' is no language tag; write for example 'en', 'de' or 'pt-BR' (BCP 47).");
+            Problems.Add(
+                ProblemCatalogue.WrongKindOfValue,
+                text.Place,
+                $"'{Excerpt.Of(text.Value)}' is no language tag; write for example 'en', 'de' or 'pt-BR' (BCP 47).");
         }
 
         return text.Value;
@@ -139,7 +151,10 @@ internal sealed partial class HeadBinder(Draft draft, Layered pack, PackLoaderOp
 
         if (coexistence == 0)
         {
-            Problems.Add(ProblemCatalogue.NotAProbability, _fields.Text("coexistence")!.Place, "'coexistence' is 0, and two faults at once are never impossible; write a small number such as '0.05'.");
+            Problems.Add(
+                ProblemCatalogue.NotAProbability,
+                _fields.Text("coexistence")!.Place,
+                "'coexistence' is 0, and two faults at once are never impossible; write a small number such as '0.05'.");
         }
 
         return coexistence;

@@ -35,7 +35,10 @@ internal sealed class KeyNames(Names names, Declared? owner, ProblemSink problem
         var (isEarlierGeneral, isLaterGeneral) = (IsGeneral(earlier, named), IsGeneral(later, named));
         if (isEarlierGeneral == isLaterGeneral)
         {
-            problems.Add(ProblemCatalogue.DuplicateKey, later.Key.Place, $"'{later.Key.Value}' names '{named.Id}' here, as does '{earlier.Key.Value}' in line {earlier.Key.Place.Line}; keep one of them.");
+            problems.Add(
+                ProblemCatalogue.DuplicateKey,
+                later.Key.Place,
+                $"'{later.Key.Value}' names '{named.Id}' here, as does '{earlier.Key.Value}' in line {earlier.Key.Place.Line}; keep one of them.");
         }
 
         return isEarlierGeneral ? later : earlier;

@@ -10,6 +10,9 @@ namespace DiagRules.Packs.Binding;
 /// <summary>Finds the calculation libraries a pack names.</summary>
 internal sealed class LibraryFinder(IReadOnlyList<CalculationLibrary> libraries, ProblemSink problems)
 {
+    /// <summary>Whether any was not found so far.</summary>
+    public bool IsAnyMissing { get; private set; }
+
     /// <summary>The newest library of each name that fits, in ordinal order of names.</summary>
     public ImmutableArray<CalculationLibrary> Find(IEnumerable<ScalarNode> texts) =>
     [
@@ -25,6 +28,7 @@ internal sealed class LibraryFinder(IReadOnlyList<CalculationLibrary> libraries,
         var found = named.Find(library => wanted.Range.Contains(SemanticVersion.From(library.Version)));
         if (found is null)
         {
+            IsAnyMissing = true;
             problems.Add(ProblemCatalogue.PluginMissing, wanted.Place, Message(wanted, named));
         }
 

@@ -23,7 +23,9 @@ internal sealed class Names(Draft draft)
             if (_expansion.Knows(set, text))
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.SetNeedsMember, text.Place, $"'{text.Value}' stands for all members of '${set}', and here one {target.Noun} is named; write out the member.");
+                    ProblemCatalogue.SetNeedsMember,
+                    text.Place,
+                    $"'{text.Value}' stands for all members of '${set}', and here one {target.Noun} is named; write out the member.");
             }
 
             return null;
@@ -49,7 +51,9 @@ internal sealed class Names(Draft draft)
         if (_expansion.Count(mentioned) > draft.Limits.Entries)
         {
             draft.Problems.Add(
-                ProblemCatalogue.LimitExceeded, text.Place, $"'{Excerpt.Of(text.Value)}' stands for more than {draft.Limits.Entries} ids (setting '{nameof(PackLimits.Entries)}').");
+                ProblemCatalogue.LimitExceeded,
+                text.Place,
+                $"'{Excerpt.Of(text.Value)}' stands for more than {draft.Limits.Entries} ids (setting '{nameof(PackLimits.Entries)}').");
             return [];
         }
 
@@ -85,7 +89,10 @@ internal sealed class Names(Draft draft)
 
         if (!target.Fits(named))
         {
-            draft.Problems.Add(ProblemCatalogue.WrongSection, text.Place, $"'{id}' is {Wording.An(named.Noun)}, and here {Wording.An(target.Noun)} is expected.{Spelling.DidYouMean(id, Candidates(target))}");
+            draft.Problems.Add(
+                ProblemCatalogue.WrongSection,
+                text.Place,
+                $"'{id}' is {Wording.An(named.Noun)}, and here {Wording.An(target.Noun)} is expected.{Spelling.DidYouMean(id, Candidates(target))}");
             return null;
         }
 

@@ -97,7 +97,9 @@ internal sealed class ReadingBinder(Draft draft) : IEntryBinder
         foreach (var key in OnlyMeasured.Where(fields.Has))
         {
             draft.Problems.Add(
-                ProblemCatalogue.UnknownKey, fields.PlaceOf(key), $"'{key}' has no place beside 'from': '{declared.Id}' is worked out from other readings and not measured; take one of the two out.");
+                ProblemCatalogue.UnknownKey,
+                fields.PlaceOf(key),
+                $"'{key}' has no place beside 'from': '{declared.Id}' is worked out from other readings and not measured; take one of the two out.");
         }
     }
 }

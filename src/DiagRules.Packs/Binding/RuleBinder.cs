@@ -41,12 +41,18 @@ internal sealed class RuleBinder(Draft draft) : IEntryBinder
     {
         if (!fields.Has("when"))
         {
-            draft.Problems.Add(ProblemCatalogue.RuleIncomplete, declared.Place, $"'{declared.Id}' has no 'when'; say when it applies, for example 'when: pump-fuse is blown'.");
+            draft.Problems.Add(
+                ProblemCatalogue.RuleIncomplete,
+                declared.Place,
+                $"'{declared.Id}' has no 'when'; say when it applies, for example 'when: pump-fuse is blown'.");
         }
 
         if (!Consequences.Any(fields.Has))
         {
-            draft.Problems.Add(ProblemCatalogue.RuleIncomplete, declared.Place, $"'{declared.Id}' has no consequence; add one or more of {Wording.And(Consequences)}.");
+            draft.Problems.Add(
+                ProblemCatalogue.RuleIncomplete,
+                declared.Place,
+                $"'{declared.Id}' has no consequence; add one or more of {Wording.And(Consequences)}.");
         }
     }
 

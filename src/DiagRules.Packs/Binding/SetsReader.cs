@@ -33,7 +33,9 @@ internal sealed class SetsReader(Draft draft)
 
         var letters = new string([.. key.Value.ToLowerInvariant().Where(char.IsAsciiLetterLower)]);
         draft.Problems.Add(
-            ProblemCatalogue.BadId, key.Place, $"'{Excerpt.Of(key.Value)}' is no name of a set: one word of small letters a-z.{(letters.Length > 0 ? $" Write '{letters}'." : "")}");
+            ProblemCatalogue.BadId,
+            key.Place,
+            $"'{Excerpt.Of(key.Value)}' is no name of a set: one word of small letters a-z.{(letters.Length > 0 ? $" Write '{letters}'." : "")}");
         return false;
     }
 
@@ -45,7 +47,9 @@ internal sealed class SetsReader(Draft draft)
         }
 
         draft.Problems.Add(
-            ProblemCatalogue.LimitExceeded, key.Place, $"'{key.Value}' has {members.Pairs.Count} members; the limit is {draft.Limits.SetMembers} (setting '{nameof(PackLimits.SetMembers)}').");
+            ProblemCatalogue.LimitExceeded,
+            key.Place,
+            $"'{key.Value}' has {members.Pairs.Count} members; the limit is {draft.Limits.SetMembers} (setting '{nameof(PackLimits.SetMembers)}').");
         return false;
     }
 

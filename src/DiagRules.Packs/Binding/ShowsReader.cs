@@ -66,7 +66,10 @@ internal sealed class ShowsReader(Draft draft, Declared parent, Fields fields)
             else if (grade == 0)
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.ShowsNeedsGrade, key.Place, $"'{key.Value}' is the first grade of '{parent.Id}', and a sound machine shows nothing; key 'shows' by {Wording.Or(parent.Grades.Skip(1))}.");
+                    ProblemCatalogue.ShowsNeedsGrade,
+                    key.Place,
+                    $"'{key.Value}' is the first grade of '{parent.Id}', and a sound machine shows nothing; key 'shows' by "
+                    + $"{Wording.Or(parent.Grades.Skip(1))}.");
             }
             else if (grade < 0)
             {
@@ -98,7 +101,8 @@ internal sealed class ShowsReader(Draft draft, Declared parent, Fields fields)
     }
 
     private string FlatMessage(string child) =>
-        $"'{parent.Id}' has the grades {Wording.And(parent.Grades)}, so its 'shows' is keyed by them first; write 'shows: {{ {parent.Grades[^1]}: {{ {child}: {{ ... }} }} }}'.";
+        $"'{parent.Id}' has the grades {Wording.And(parent.Grades)}, so its 'shows' is keyed by them first; write 'shows: {{ "
+        + $"{parent.Grades[^1]}: {{ {child}: {{ ... }} }} }}'.";
 
     private void ReadChildren(MapNode children, int grade)
     {

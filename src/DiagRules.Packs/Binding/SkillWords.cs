@@ -28,7 +28,10 @@ internal static class SkillWords
         if (!ReservedWords.IsYamlConstant(text.Value))
         {
             var words = Words.Select(known => known.Word);
-            problems.Add(ProblemCatalogue.WrongKindOfValue, text.Place, $"'{key}' is '{Excerpt.Of(text.Value)}'; it takes {Wording.Or(words)}.{Spelling.DidYouMean(text.Value, words)}");
+            problems.Add(
+                ProblemCatalogue.WrongKindOfValue,
+                text.Place,
+                $"'{key}' is '{Excerpt.Of(text.Value)}'; it takes {Wording.Or(words)}.{Spelling.DidYouMean(text.Value, words)}");
         }
 
         return null;

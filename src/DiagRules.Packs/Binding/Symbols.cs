@@ -20,6 +20,8 @@ internal sealed class Symbols(Draft draft, Copy? copy) : ISymbols
 
     public IReadOnlyList<CalculationLibrary> Calculations => draft.Calculations;
 
+    public bool LacksLibrary => draft.LacksLibrary;
+
     public Entry? Find(string id) => draft.Find(id)?.Entry;
 
     public bool IsRefused(string id, SourcePlace place)

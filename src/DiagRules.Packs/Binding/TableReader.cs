@@ -25,7 +25,10 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
         {
             if (!fields.Has(key))
             {
-                draft.Problems.Add(ProblemCatalogue.RequiredKeyMissing, fields.PlaceOf(other), $"'{child.Id}' has '{other}' without '{key}'; the two belong together.");
+                draft.Problems.Add(
+                    ProblemCatalogue.RequiredKeyMissing,
+                    fields.PlaceOf(other),
+                    $"'{child.Id}' has '{other}' without '{key}'; the two belong together.");
                 return null;
             }
         }
@@ -52,7 +55,10 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
             return true;
         }
 
-        draft.Problems.Add(ProblemCatalogue.LimitExceeded, fields.PlaceOf("given"), $"'{child.Id}' has a table over {found} {what}; the limit is {limit} (setting '{setting}').");
+        draft.Problems.Add(
+            ProblemCatalogue.LimitExceeded,
+            fields.PlaceOf("given"),
+            $"'{child.Id}' has a table over {found} {what}; the limit is {limit} (setting '{setting}').");
         return false;
     }
 
@@ -82,11 +88,17 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
     {
         if (earlier is { } first)
         {
-            draft.Problems.Add(ProblemCatalogue.TableIncomplete, row.Place, $"'otherwise' of '{child.Id}' stands here and in line {first.Line}; keep one of them.");
+            draft.Problems.Add(
+                ProblemCatalogue.TableIncomplete,
+                row.Place,
+                $"'otherwise' of '{child.Id}' stands here and in line {first.Line}; keep one of them.");
         }
         else if (row.Find("if") is { } condition)
         {
-            draft.Problems.Add(ProblemCatalogue.TableIncomplete, condition.Key.Place, $"'if' stands beside 'otherwise' in the table of '{child.Id}'; 'otherwise' is a row of its own.");
+            draft.Problems.Add(
+                ProblemCatalogue.TableIncomplete,
+                condition.Key.Place,
+                $"'if' stands beside 'otherwise' in the table of '{child.Id}'; 'otherwise' is a row of its own.");
         }
     }
 
@@ -95,7 +107,10 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
         var then = row.Find("then");
         if (then is null)
         {
-            draft.Problems.Add(ProblemCatalogue.RequiredKeyMissing, row.Place, $"'{child.Id}' has a row in its table without 'then'; write for example 'then: {{ {child.Grades[^1]}: 0.7 }}'.");
+            draft.Problems.Add(
+                ProblemCatalogue.RequiredKeyMissing,
+                row.Place,
+                $"'{child.Id}' has a row in its table without 'then'; write for example 'then: {{ {child.Grades[^1]}: 0.7 }}'.");
             return;
         }
 
@@ -124,7 +139,9 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
         if (doubled.Count > 0)
         {
             draft.Problems.Add(
-                ProblemCatalogue.TableIncomplete, row.Place, $"'{Name(doubled[0], parents)}' stands in two rows of the table of '{child.Id}'{More(doubled.Count)}; rows must not overlap.");
+                ProblemCatalogue.TableIncomplete,
+                row.Place,
+                $"'{Name(doubled[0], parents)}' stands in two rows of the table of '{child.Id}'{More(doubled.Count)}; rows must not overlap.");
         }
     }
 
@@ -140,7 +157,9 @@ internal sealed class TableReader(Draft draft, Declared child, Fields fields)
             if (at < 0)
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.WrongSection, pair.Key.Place, $"'{parent.Id}' is not among 'given' of '{child.Id}' ({Wording.And(parents.Select(given => given.Id))}); add it there, or take it out.");
+                    ProblemCatalogue.WrongSection,
+                    pair.Key.Place,
+                    $"'{parent.Id}' is not among 'given' of '{child.Id}' ({Wording.And(parents.Select(given => given.Id))}); add it there, or take it out.");
             }
             else if (pair.Value is ScalarNode text && parent.Entry is Graded graded && OpenGradesReader.Read(text.Text, graded, draft.Problems) is { } grades)
             {

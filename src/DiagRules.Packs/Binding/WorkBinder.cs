@@ -67,7 +67,10 @@ internal sealed class WorkBinder(Draft draft) : IEntryBinder
     {
         if (fields.Items("gives").Count == 0 && fields.Has("gives"))
         {
-            draft.Problems.Add(ProblemCatalogue.CheckGivesNothing, fields.PlaceOf("gives"), $"'{declared.Id}' gives nothing; name the readings, findings or causes it shows.");
+            draft.Problems.Add(
+                ProblemCatalogue.CheckGivesNothing,
+                fields.PlaceOf("gives"),
+                $"'{declared.Id}' gives nothing; name the readings, findings or causes it shows.");
         }
 
         var gives = new List<string>();
@@ -76,7 +79,10 @@ internal sealed class WorkBinder(Draft draft) : IEntryBinder
             if (named.Entry is Reading { From: not null } && named.Body.Find("from")?.Value is ScalarNode from)
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.CheckGivesNothing, text.Place, $"'{declared.Id}' gives '{named.Id}', which is worked out ('from: {Excerpt.Of(from.Value)}') and not measured; name the readings it derives from.");
+                    ProblemCatalogue.CheckGivesNothing,
+                    text.Place,
+                    $"'{declared.Id}' gives '{named.Id}', which is worked out ('from: {Excerpt.Of(from.Value)}') and not measured; name the "
+                    + "readings it derives from.");
             }
 
             gives.Add(named.Id);
@@ -94,7 +100,9 @@ internal sealed class WorkBinder(Draft draft) : IEntryBinder
             if (given.Contains(named.Id))
             {
                 draft.Problems.Add(
-                    ProblemCatalogue.AlteredAndGiven, text.Place, $"'{declared.Id}' alters '{named.Id}' and gives it as well; give the response a finding of its own, such as 'after-{declared.Id}'.");
+                    ProblemCatalogue.AlteredAndGiven,
+                    text.Place,
+                    $"'{declared.Id}' alters '{named.Id}' and gives it as well; give the response a finding of its own, such as 'after-{declared.Id}'.");
             }
 
             alters.Add(named.Id);

@@ -82,7 +82,10 @@ internal sealed class CaseReader(Draft draft, string packId)
     {
         if (fields.Text("pack") is { } pack && pack.Value != packId && !ReservedWords.IsYamlConstant(pack.Value))
         {
-            Problems.Add(ProblemCatalogue.CaseMisplaced, pack.Place, $"'{Excerpt.Of(pack.Value)}' is another pack than '{packId}', in which this case lies; move the case, or mend 'pack'.");
+            Problems.Add(
+                ProblemCatalogue.CaseMisplaced,
+                pack.Place,
+                $"'{Excerpt.Of(pack.Value)}' is another pack than '{packId}', in which this case lies; move the case, or mend 'pack'.");
         }
     }
 
@@ -120,7 +123,10 @@ internal sealed class CaseReader(Draft draft, string packId)
         {
             var what = found is null ? $"No cause '{Excerpt.Of(id)}' in the pack" : $"'{id}' is {Wording.An(found.Noun)} and no cause";
             var causes = draft.Of(Section.Causes).Concat(draft.Of(Section.Preconditions)).Select(cause => cause.Id);
-            Problems.Add(ProblemCatalogue.NoSuchConfirmed, text.Place, $"{what}; name a cause or precondition, or 'unlisted'.{Spelling.DidYouMean(id, causes)}");
+            Problems.Add(
+                ProblemCatalogue.NoSuchConfirmed,
+                text.Place,
+                $"{what}; name a cause or precondition, or 'unlisted'.{Spelling.DidYouMean(id, causes)}");
         }
 
         return false;

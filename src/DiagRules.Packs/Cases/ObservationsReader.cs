@@ -68,7 +68,9 @@ internal sealed class ObservationsReader(Draft draft)
         if (confirmed.Contains(pair.Key.Value, StringComparer.Ordinal))
         {
             Problems.Add(
-                ProblemCatalogue.ObservationAnswers, pair.Key.Place, $"'{pair.Key.Value}' is what the case confirms, so observing it leaves nothing to find; move it to 'seen-on-opening'.");
+                ProblemCatalogue.ObservationAnswers,
+                pair.Key.Place,
+                $"'{pair.Key.Value}' is what the case confirms, so observing it leaves nothing to find; move it to 'seen-on-opening'.");
             return null;
         }
 

@@ -25,7 +25,8 @@ internal sealed class ChassisReferences(CheckScope scope)
                 scope.Error(
                     ProblemCatalogue.MissingOnChassis,
                     place,
-                    $"'{from.Id}' refers to '{to.Id}', which is not there on chassis {named} ('only: [{string.Join(", ", to.Only)}]'); give '{from.Id}' an 'only' as well, or take that of '{to.Id}' out.");
+                    $"'{from.Id}' refers to '{to.Id}', which is not there on chassis {named} ('only: [{string.Join(", ", to.Only)}]'); give "
+                    + $"'{from.Id}' an 'only' as well, or take that of '{to.Id}' out.");
             }
         }
     }

@@ -37,12 +37,19 @@ internal sealed class ConditionWarnings(CheckScope scope)
             var because = before is not null ? $"it does not meet '{before.Text}'"
                 : Range(part) is { } range ? $"it lies outside what is plausible ({range})"
                 : "nothing is left for it";
-            scope.Warn(ProblemCatalogue.NeverOrAlways, part.Place, $"'{part.Text}' makes this condition of '{use.Owner.Id}' never hold: {because}; mend one of the two.", use.Owner);
+            scope.Warn(
+                ProblemCatalogue.NeverOrAlways,
+                part.Place,
+                $"'{part.Text}' makes this condition of '{use.Owner.Id}' never hold: {because}; mend one of the two.",
+                use.Owner);
         }
         else if (chassis.All(code => !new Room(scope, code).Take(use.Condition, holds: false)))
         {
             scope.Warn(
-                ProblemCatalogue.NeverOrAlways, use.Condition.Place, $"'{Excerpt.Of(use.Condition.Text)}' of '{use.Owner.Id}' holds whatever is observed, so it decides nothing; mend it, or take it out.", use.Owner);
+                ProblemCatalogue.NeverOrAlways,
+                use.Condition.Place,
+                $"'{Excerpt.Of(use.Condition.Text)}' of '{use.Owner.Id}' holds whatever is observed, so it decides nothing; mend it, or take it out.",
+                use.Owner);
         }
     }
 
@@ -60,7 +67,8 @@ internal sealed class ConditionWarnings(CheckScope scope)
                     scope.Warn(
                         ProblemCatalogue.ReadsOverlap,
                         second.When.Place,
-                        $"'{declared.Id}' can be read as '{finding.Grades[first.Grade]}' and as '{finding.Grades[second.Grade]}' at once, for example at {values}; then the two contradict each other. Part them.",
+                        $"'{declared.Id}' can be read as '{finding.Grades[first.Grade]}' and as '{finding.Grades[second.Grade]}' at once, for "
+                        + $"example at {values}; then the two contradict each other. Part them.",
                         declared);
                 }
             }
@@ -80,7 +88,8 @@ internal sealed class ConditionWarnings(CheckScope scope)
                     scope.Warn(
                         ProblemCatalogue.RulesClash,
                         second.Declared.Place,
-                        $"'{second.Declared.Id}' settles '{node.Id}' as '{node.Grades[second.Settles.Grades.First]}' and '{first.Declared.Id}' as '{node.Grades[first.Settles.Grades.First]}' under one condition, for example at {values}. Part them.",
+                        $"'{second.Declared.Id}' settles '{node.Id}' as '{node.Grades[second.Settles.Grades.First]}' and "
+                        + $"'{first.Declared.Id}' as '{node.Grades[first.Settles.Grades.First]}' under one condition, for example at {values}. Part them.",
                         second.Declared,
                         first.Declared);
                 }

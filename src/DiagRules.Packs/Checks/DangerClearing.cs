@@ -46,7 +46,9 @@ internal sealed partial class DangerClearing(CheckScope scope)
             scope.Warn(
                 ProblemCatalogue.DangerNotCleared,
                 scope.PlaceOf(declared, named),
-                $"'{declared.Id}' has the danger '{id}' and needs no access state that clears it ({hazard.Clears ?? "nothing is said to clear it"}); {(candidates.Count == 0 ? "add an access state that does" : $"{Wording.Or(candidates)} could")}, or accept it with a reason.",
+                $"'{declared.Id}' has the danger '{id}' and needs no access state that clears it "
+                + $"({hazard.Clears ?? "nothing is said to clear it"}); "
+                + $"{(candidates.Count == 0 ? "add an access state that does" : $"{Wording.Or(candidates)} could")}, or accept it with a reason.",
                 declared);
         }
     }

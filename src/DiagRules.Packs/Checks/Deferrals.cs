@@ -21,7 +21,10 @@ internal sealed class Deferrals(CheckScope scope)
             {
                 var deferred = Wording.And(givers[awaited.To.Id].Select(check => check.Id));
                 scope.Error(
-                    ProblemCatalogue.DeferredForEver, awaited.Place, $"'{declared.Id}' defers {deferred} as long as '{awaited.To.Id}' is unknown, and nothing else gives '{awaited.To.Id}'; defer something else, or ask for another thing.");
+                    ProblemCatalogue.DeferredForEver,
+                    awaited.Place,
+                    $"'{declared.Id}' defers {deferred} as long as '{awaited.To.Id}' is unknown, and nothing else gives '{awaited.To.Id}'; "
+                    + "defer something else, or ask for another thing.");
             }
         }
 
@@ -39,7 +42,8 @@ internal sealed class Deferrals(CheckScope scope)
             scope.Error(
                 ProblemCatalogue.DeferredForEver,
                 rules[0].Declared.Place,
-                $"'{rules[0].Declared.Id}'{(rules.Count > 1 ? $" with {Wording.And(rules.Skip(1).Select(rule => rule.Declared.Id))}" : "")} defers every check while nothing is known, so a job cannot begin; leave one of them open.");
+                $"'{rules[0].Declared.Id}'{(rules.Count > 1 ? $" with {Wording.And(rules.Skip(1).Select(rule => rule.Declared.Id))}" : "")} "
+                + "defers every check while nothing is known, so a job cannot begin; leave one of them open.");
         }
     }
 

@@ -71,7 +71,8 @@ internal sealed class LimitWarnings(CheckScope scope)
                 scope.Warn(
                     ProblemCatalogue.LimitTooFine,
                     place,
-                    $"'{Quantity.FromSi(value, reading.Unit)}' is nearer to {to} than '{reading.Id}' can be measured (within {uncertain} there); answers near it stay unknown. Take a better meter, or a wider limit.",
+                    $"'{Quantity.FromSi(value, reading.Unit)}' is nearer to {to} than '{reading.Id}' can be measured (within {uncertain} "
+                    + "there); answers near it stay unknown. Take a better meter, or a wider limit.",
                     declared);
             }
         }

@@ -78,7 +78,10 @@ internal sealed class MagnitudeWarnings(CheckScope scope)
         if (size < usual.Least || size > usual.Most)
         {
             scope.Warn(
-                ProblemCatalogue.MagnitudeLooksWrong, place, $"'{quantity}' of '{declared.Id}' is far from what is usual ({usual.Text}); look at the unit and the decimal point.", declared);
+                ProblemCatalogue.MagnitudeLooksWrong,
+                place,
+                $"'{quantity}' of '{declared.Id}' is far from what is usual ({usual.Text}); look at the unit and the decimal point.",
+                declared);
         }
     }
 

@@ -25,7 +25,10 @@ internal sealed class NetworkChecks(CheckScope scope)
         foreach (var circle in Circles.Find(nodes, [.. shown, .. given], link => link.Parent.Node, link => link.Child.Node, Link.ByPlace))
         {
             var told = string.Join("; ", circle.Select(link => $"'{link.Parent.Id}' shows '{link.Child.Id}' in {link.Place}"));
-            scope.Error(ProblemCatalogue.ShowsInCircle, circle[0].Place, $"'{circle[0].Parent.Id}' shows itself in the end: {told}. Take one of these links out.");
+            scope.Error(
+                ProblemCatalogue.ShowsInCircle,
+                circle[0].Place,
+                $"'{circle[0].Parent.Id}' shows itself in the end: {told}. Take one of these links out.");
         }
     }
 
@@ -42,13 +45,17 @@ internal sealed class NetworkChecks(CheckScope scope)
             if (declared.Body.Find("background") is { } background)
             {
                 scope.Error(
-                    ProblemCatalogue.TableAndShows, background.Key.Place, $"'{child.Id}' has a table ({table}) and a 'background'; the table says it all, so take one of the two out.");
+                    ProblemCatalogue.TableAndShows,
+                    background.Key.Place,
+                    $"'{child.Id}' has a table ({table}) and a 'background'; the table says it all, so take one of the two out.");
             }
 
             foreach (var (parent, shown) in scope.Parents[child.Node])
             {
                 scope.Error(
-                    ProblemCatalogue.TableAndShows, shown.Place, $"'{parent.Id}' shows '{child.Id}', which has a table ({table}); name '{parent.Id}' in its 'given', or take the table out.");
+                    ProblemCatalogue.TableAndShows,
+                    shown.Place,
+                    $"'{parent.Id}' shows '{child.Id}', which has a table ({table}); name '{parent.Id}' in its 'given', or take the table out.");
             }
         }
     }
@@ -66,7 +73,8 @@ internal sealed class NetworkChecks(CheckScope scope)
         scope.Error(
             ProblemCatalogue.ShareAndProbability,
             second.Place,
-            $"'{second.Owner}' has a {second.Kind}, and '{first.Owner}' in {first.Place} has a {first.Kind}; a pack gives all its causes shares, or all of them probabilities.");
+            $"'{second.Owner}' has a {second.Kind}, and '{first.Owner}' in {first.Place} has a {first.Kind}; a pack gives all its causes "
+            + "shares, or all of them probabilities.");
     }
 
     private IEnumerable<Weight> Weights(string key) =>

@@ -41,7 +41,8 @@ internal sealed class NetworkWarnings(CheckScope scope)
                     scope.Warn(
                         ProblemCatalogue.AbsoluteCertainty,
                         shown.Place,
-                        $"'{declared.Id}' shows '{finding.Id}: {grade}' with probability 1, and people are asked for it: one odd observation will rule this cause out; write 0.98 or so.",
+                        $"'{declared.Id}' shows '{finding.Id}: {grade}' with probability 1, and people are asked for it: one odd observation "
+                        + "will rule this cause out; write 0.98 or so.",
                         declared);
                 }
             }
@@ -52,7 +53,11 @@ internal sealed class NetworkWarnings(CheckScope scope)
     {
         foreach (var (declared, cause) in Causes.Where(cause => cause.Entry.Shows.All(shown => shown.Child == _pattern) && !IsParentOfTable(cause.Declared)))
         {
-            scope.Warn(ProblemCatalogue.CauseShowsNothing, declared.Place, $"'{declared.Id}' shows nothing, so no observation speaks for it; say under 'shows' what it does.", declared);
+            scope.Warn(
+                ProblemCatalogue.CauseShowsNothing,
+                declared.Place,
+                $"'{declared.Id}' shows nothing, so no observation speaks for it; say under 'shows' what it does.",
+                declared);
         }
     }
 
@@ -66,7 +71,10 @@ internal sealed class NetworkWarnings(CheckScope scope)
         {
             var key = cause.Share == 0 ? "share" : "probability";
             scope.Warn(
-                ProblemCatalogue.SharesOutOfProportion, CheckScope.ValueOf(declared, key), $"'{declared.Id}' has a {key} of 0, so it is never found; give it a small one, or take the cause out.", declared);
+                ProblemCatalogue.SharesOutOfProportion,
+                CheckScope.ValueOf(declared, key),
+                $"'{declared.Id}' has a {key} of 0, so it is never found; give it a small one, or take the cause out.",
+                declared);
         }
     }
 
@@ -110,7 +118,11 @@ internal sealed class NetworkWarnings(CheckScope scope)
             // A finding without background that conditions look at is known to rules and not weighed: that is a way to use one.
             if (child is not Finding || child.Background[0] < 1 || !looked.Contains(declared))
             {
-                scope.Warn(ProblemCatalogue.ShownByNothing, declared.Place, $"'{declared.Id}' is shown by no cause and no effect, so observing it weighs nothing; say under 'shows' what lets it appear.", declared);
+                scope.Warn(
+                    ProblemCatalogue.ShownByNothing,
+                    declared.Place,
+                    $"'{declared.Id}' is shown by no cause and no effect, so observing it weighs nothing; say under 'shows' what lets it appear.",
+                    declared);
             }
         }
     }
@@ -134,7 +146,11 @@ internal sealed class NetworkWarnings(CheckScope scope)
                 if (child.Background[grade] == 0 && distributions.All(distribution => distribution[grade] == 0))
                 {
                     scope.Warn(
-                        ProblemCatalogue.GradeWithoutCause, GradePlace(declared, grade), $"'{child.Grades[grade]}' of '{declared.Id}' is shown by nothing and has no background, so observing it is impossible; say what shows it, or give it a small background.", declared);
+                        ProblemCatalogue.GradeWithoutCause,
+                        GradePlace(declared, grade),
+                        $"'{child.Grades[grade]}' of '{declared.Id}' is shown by nothing and has no background, so observing it is "
+                        + "impossible; say what shows it, or give it a small background.",
+                        declared);
                 }
             }
         }

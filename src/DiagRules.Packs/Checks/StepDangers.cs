@@ -19,7 +19,10 @@ internal sealed partial class StepDangers(CheckScope scope)
                 if (Danger().Match(text.Value) is { Success: true } match)
                 {
                     scope.Warn(
-                        ProblemCatalogue.DangerWithoutHazard, text.Text.At(match.Index, match.Length), $"'{match.Value}' stands in a step of '{declared.Id}', which has no hazard; name what can hurt under 'hazards'.", declared);
+                        ProblemCatalogue.DangerWithoutHazard,
+                        text.Text.At(match.Index, match.Length),
+                        $"'{match.Value}' stands in a step of '{declared.Id}', which has no hazard; name what can hurt under 'hazards'.",
+                        declared);
                     break;
                 }
             }

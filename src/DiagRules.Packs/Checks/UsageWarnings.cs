@@ -72,7 +72,11 @@ internal sealed class UsageWarnings(CheckScope scope)
                 continue;
             }
 
-            scope.Warn(ProblemCatalogue.UsedNowhere, declared.Place, $"'{declared.Id}' in '{declared.Section}' is used nowhere; refer to it, or take it out.", declared);
+            scope.Warn(
+                ProblemCatalogue.UsedNowhere,
+                declared.Place,
+                $"'{declared.Id}' in '{declared.Section}' is used nowhere; refer to it, or take it out.",
+                declared);
         }
     }
 
@@ -90,7 +94,11 @@ internal sealed class UsageWarnings(CheckScope scope)
             {
                 var why = finding.Body.Find("question") is null ? "it has no question" : "a check gives it";
                 scope.Warn(
-                    ProblemCatalogue.UsedNowhere, CheckScope.PlaceOf(finding, idle[0]), $"{Wording.And(idle)} of '{finding.Id}' {(idle.Count > 1 ? "count" : "counts")} for nothing, since {why}; move it to the check, or take it out.", finding);
+                    ProblemCatalogue.UsedNowhere,
+                    CheckScope.PlaceOf(finding, idle[0]),
+                    $"{Wording.And(idle)} of '{finding.Id}' {(idle.Count > 1 ? "count" : "counts")} for nothing, since {why}; move it to the "
+                    + "check, or take it out.",
+                    finding);
             }
         }
     }
@@ -107,7 +115,11 @@ internal sealed class UsageWarnings(CheckScope scope)
             if (finding.Question is null && finding.Bands is null && finding.Reads.IsEmpty && !given.Contains(declared) && !settled.Contains(finding.Node))
             {
                 scope.Warn(
-                    ProblemCatalogue.FindingOutOfReach, declared.Place, $"'{declared.Id}' can be observed by nobody: it has no question, no check gives it, nothing reads or settles it; add one of these, or make it an effect.", declared);
+                    ProblemCatalogue.FindingOutOfReach,
+                    declared.Place,
+                    $"'{declared.Id}' can be observed by nobody: it has no question, no check gives it, nothing reads or settles it; add one "
+                    + "of these, or make it an effect.",
+                    declared);
             }
         }
     }

@@ -58,13 +58,16 @@ internal sealed class WorkChecks(CheckScope scope)
             scope.Error(
                 ProblemCatalogue.VerificationDecidesNothing,
                 place,
-                $"'{check.Id}' cannot verify '{repair.Id}': it gives {gives}, and no finding is read from that; add 'bands' or 'read' to a finding, or name another check.");
+                $"'{check.Id}' cannot verify '{repair.Id}': it gives {gives}, and no finding is read from that; add 'bands' or 'read' to a "
+                + "finding, or name another check.");
         }
 
         foreach (var finding in verification.Findings.Where(finding => decided.Count > 0 && !decided.Contains(finding)))
         {
             scope.Error(
-                ProblemCatalogue.VerificationDecidesNothing, place, $"'{check.Id}' does not decide '{finding}', by which '{repair.Id}' is to be verified; it decides {Wording.And(decided)}.");
+                ProblemCatalogue.VerificationDecidesNothing,
+                place,
+                $"'{check.Id}' does not decide '{finding}', by which '{repair.Id}' is to be verified; it decides {Wording.And(decided)}.");
         }
     }
 }

@@ -44,12 +44,19 @@ internal sealed class WorkWarnings(CheckScope scope)
         foreach (var (declared, check) in scope.Of<Check>(Section.Checks).Where(check => check.Entry.Minutes == 0))
         {
             scope.Warn(
-                ProblemCatalogue.CheckCostsNothing, CheckScope.ValueOf(declared, "minutes"), $"'{declared.Id}' costs no time, so it is always worth doing; write its 'minutes'.", declared);
+                ProblemCatalogue.CheckCostsNothing,
+                CheckScope.ValueOf(declared, "minutes"),
+                $"'{declared.Id}' costs no time, so it is always worth doing; write its 'minutes'.",
+                declared);
         }
 
         foreach (var finding in scope.Draft.Of(Section.Findings).Where(finding => finding.IsAsked && finding.Body.Find("minutes")?.Value is Tree.ScalarNode { Value: "0" }))
         {
-            scope.Warn(ProblemCatalogue.CheckCostsNothing, CheckScope.ValueOf(finding, "minutes"), $"'{finding.Id}' costs no time to ask, so it is always worth asking; write its 'minutes'.", finding);
+            scope.Warn(
+                ProblemCatalogue.CheckCostsNothing,
+                CheckScope.ValueOf(finding, "minutes"),
+                $"'{finding.Id}' costs no time to ask, so it is always worth asking; write its 'minutes'.",
+                finding);
         }
     }
 
@@ -61,7 +68,10 @@ internal sealed class WorkWarnings(CheckScope scope)
             if (lacking.Count > 0)
             {
                 scope.Warn(
-                    ProblemCatalogue.HazardIncomplete, declared.Place, $"'{declared.Id}' has no {Wording.Or(lacking)}; say how to keep out of its way, and what makes it go away.", declared);
+                    ProblemCatalogue.HazardIncomplete,
+                    declared.Place,
+                    $"'{declared.Id}' has no {Wording.Or(lacking)}; say how to keep out of its way, and what makes it go away.",
+                    declared);
             }
         }
     }
@@ -80,7 +90,8 @@ internal sealed class WorkWarnings(CheckScope scope)
                     scope.Warn(
                         ProblemCatalogue.IntermittentVerifiedOnce,
                         CheckScope.PlaceOf(repair, "verify-by"),
-                        $"'{declared.Id}' comes and goes ({Distributions.Number(intermittent)}), but '{cure.Repair}' is proved once ({Wording.And(proofs.Select(proof => proof.Check))}); write '{{ check: {proofs[0].Check}, times: 10 }}'.",
+                        $"'{declared.Id}' comes and goes ({Distributions.Number(intermittent)}), but '{cure.Repair}' is proved once "
+                        + $"({Wording.And(proofs.Select(proof => proof.Check))}); write '{{ check: {proofs[0].Check}, times: 10 }}'.",
                         repair,
                         declared);
                 }

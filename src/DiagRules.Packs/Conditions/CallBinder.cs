@@ -22,7 +22,11 @@ internal sealed class CallBinder(BindingScope scope, TermBinder terms)
         var calculation = scope.Symbols.Calculations.Select(library => library.Find(call.Name.Text)).FirstOrDefault(found => found is not null);
         if (calculation is null)
         {
-            ReportUnknown(call.Name);
+            if (!scope.Symbols.LacksLibrary)
+            {
+                ReportUnknown(call.Name);
+            }
+
             return null;
         }
 

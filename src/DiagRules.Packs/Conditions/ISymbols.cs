@@ -34,4 +34,7 @@ internal interface ISymbols
 
     /// <summary>Libraries the pack declares.</summary>
     IReadOnlyList<CalculationLibrary> Calculations { get; }
+
+    /// <summary>Whether the pack declares a library that is not there, so that nothing is said about calls of calculations that are not either.</summary>
+    bool LacksLibrary => false;
 }

@@ -47,7 +47,7 @@ internal sealed class FolderFiles : PackFiles
 
     private void Collect(DirectoryInfo folder, string prefix)
     {
-        foreach (var entry in folder.EnumerateFileSystemInfos())
+        foreach (var entry in Entries(folder, prefix))
         {
             var path = prefix + entry.Name;
             if (entry.Name.StartsWith('.') || IsBuildOutput(folder, prefix, entry))
@@ -74,6 +74,20 @@ internal sealed class FolderFiles : PackFiles
             {
                 _overlooked.Add(path);
             }
+        }
+    }
+
+    /// <summary>A folder that cannot be listed counts as a file that cannot be read, and is reported as one.</summary>
+    private FileSystemInfo[] Entries(DirectoryInfo folder, string prefix)
+    {
+        try
+        {
+            return folder.GetFileSystemInfos();
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            _paths.Add(prefix.Length == 0 ? "pack.yaml" : prefix);
+            return [];
         }
     }
 

@@ -58,7 +58,10 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
     {
         if (IsRemoval(node))
         {
-            problems.Add(ProblemCatalogue.NothingToRemove, node.Place, $"'{Excerpt.Of(key)}: remove' takes something of a base away, but this pack extends none; delete the line.");
+            problems.Add(
+                ProblemCatalogue.NothingToRemove,
+                node.Place,
+                $"'{Excerpt.Of(key)}: remove' takes something of a base away, but this pack extends none; delete the line.");
         }
         else
         {
@@ -100,11 +103,17 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         var list = spec.Form as ListForm ?? (spec.Form as EitherForm)?.Forms.OfType<ListForm>().FirstOrDefault();
         if (list is null)
         {
-            problems.Add(ProblemCatalogue.NotAList, key.Place, $"'{key.Value}' changes a list, but '{name}' is {spec.Form.Expected}; write '{name}' with its new value.");
+            problems.Add(
+                ProblemCatalogue.NotAList,
+                key.Place,
+                $"'{key.Value}' changes a list, but '{name}' is {spec.Form.Expected}; write '{name}' with its new value.");
         }
         else if (!isLayer)
         {
-            problems.Add(ProblemCatalogue.NotAList, key.Place, $"'{key.Value}' changes a list of a base, but this pack extends none; write '{name}' with the whole list.");
+            problems.Add(
+                ProblemCatalogue.NotAList,
+                key.Place,
+                $"'{key.Value}' changes a list of a base, but this pack extends none; write '{name}' with the whole list.");
         }
         else
         {
@@ -190,7 +199,8 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
             problems.Add(
                 ProblemCatalogue.TextCutOff,
                 text.Place,
-                $"'{Excerpt.Of(text.Value)}' is all that is left of '{Excerpt.Of(key)}': YAML takes '{Excerpt.Of(lost)}' for a comment; put the sentence in quotes, or the comment on a line of its own.");
+                $"'{Excerpt.Of(text.Value)}' is all that is left of '{Excerpt.Of(key)}': YAML takes '{Excerpt.Of(lost)}' for a comment; put "
+                + "the sentence in quotes, or the comment on a line of its own.");
         }
         else if (string.IsNullOrWhiteSpace(text.Value))
         {
@@ -204,7 +214,10 @@ internal sealed class ShapeCheck(ProblemSink problems, bool isLayer = false)
         {
             var remedy = form.Kind == ScalarKind.Flag ? "write yes or no" : "pick another word";
             var where = key == text.Value ? "is a key here" : $"stands at '{Excerpt.Of(key)}'";
-            problems.Add(ProblemCatalogue.TrueFalseOrNull, text.Place, $"'{text.Value}' {where}, and programs that read YAML disagree on what it is; {remedy}.");
+            problems.Add(
+                ProblemCatalogue.TrueFalseOrNull,
+                text.Place,
+                $"'{text.Value}' {where}, and programs that read YAML disagree on what it is; {remedy}.");
         }
     }
 }

@@ -40,7 +40,10 @@ internal sealed class BaseResolver(Catalog catalog, PackLimits limits, ProblemSi
             chosen = next;
         }
 
-        problems.Add(ProblemCatalogue.NoVersionFits, own[0].Wanted.Place, $"'{pack.Id}' builds on packs whose demands on each other's versions do not settle; ask for narrower versions.");
+        problems.Add(
+            ProblemCatalogue.NoVersionFits,
+            own[0].Wanted.Place,
+            $"'{pack.Id}' builds on packs whose demands on each other's versions do not settle; ask for narrower versions.");
         return null;
     }
 
@@ -121,7 +124,8 @@ internal sealed class BaseResolver(Catalog catalog, PackLimits limits, ProblemSi
             problems.Add(
                 ProblemCatalogue.BaseNotFound,
                 wanted.Place,
-                $"No pack '{wanted.Id}' ({wanted.Range} is asked for) in the catalog, which has no version of it.{Spelling.DidYouMean(wanted.Id, catalog.Ids)}");
+                $"No pack '{wanted.Id}' ({wanted.Range} is asked for) in the catalog, which has no version of "
+                + $"it.{Spelling.DidYouMean(wanted.Id, catalog.Ids)}");
             return;
         }
 

@@ -33,7 +33,9 @@ internal sealed class Clashes(IReadOnlyList<LayerPack> layers, PackTrees root, P
         if (changer is not null)
         {
             problems.Add(
-                ProblemCatalogue.BasesDisagree, ExtendsPlace(root.Head, key.Place.Pack), $"'{id}' is taken away by '{key.Place.Pack}' and changed by '{changer}'; settle it by writing '{id}', or '{id}: remove', in this pack.");
+                ProblemCatalogue.BasesDisagree,
+                ExtendsPlace(root.Head, key.Place.Pack),
+                $"'{id}' is taken away by '{key.Place.Pack}' and changed by '{changer}'; settle it by writing '{id}', or '{id}: remove', in this pack.");
         }
     }
 
@@ -47,7 +49,8 @@ internal sealed class Clashes(IReadOnlyList<LayerPack> layers, PackTrees root, P
             problems.Add(
                 ProblemCatalogue.BasesDisagree,
                 ExtendsPlace(head, upper.Place.Pack),
-                $"'{key}' is '{TreeText.Of(lower)}' in '{lower.Place.Pack}' and '{TreeText.Of(upper)}' in '{upper.Place.Pack}'; settle it by writing '{parts[^1].Split('/')[^1]}' in this pack.");
+                $"'{key}' is '{TreeText.Of(lower)}' in '{lower.Place.Pack}' and '{TreeText.Of(upper)}' in '{upper.Place.Pack}'; settle it by "
+                + $"writing '{parts[^1].Split('/')[^1]}' in this pack.");
         }
     }
 

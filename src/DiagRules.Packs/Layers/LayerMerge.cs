@@ -107,7 +107,10 @@ internal sealed class LayerMerge(Clashes? clashes, string? watched, ProblemSink 
             if (isSame && watched is not null && upper.Place.Pack == watched && lower.Place.Pack != watched)
             {
                 var key = path.Split('/')[^1];
-                problems.Add(ProblemCatalogue.OverrideChangesNothing, upper.Place, $"'{key}' is '{TreeText.Of(upper)}' in '{lower.Place.Pack}' already; take it out here.");
+                problems.Add(
+                    ProblemCatalogue.OverrideChangesNothing,
+                    upper.Place,
+                    $"'{key}' is '{TreeText.Of(upper)}' in '{lower.Place.Pack}' already; take it out here.");
             }
         }
 
@@ -129,7 +132,10 @@ internal sealed class LayerMerge(Clashes? clashes, string? watched, ProblemSink 
         if (isNew || (at >= 0 && pairs[at].Value is not ListNode))
         {
             var found = isNew ? "no base has this entry" : $"it is '{TreeText.Of(pairs[at].Value)}' in '{pairs[at].Value.Place.Pack}'";
-            problems.Add(ProblemCatalogue.NotAList, key.Place, $"'{key.Value}' changes a list of a base, and {found}; write '{key.Value[..^1]}' with the whole value.");
+            problems.Add(
+                ProblemCatalogue.NotAList,
+                key.Place,
+                $"'{key.Value}' changes a list of a base, and {found}; write '{key.Value[..^1]}' with the whole value.");
             return;
         }
 

@@ -118,7 +118,8 @@ internal sealed class Layering(PackLoaderOptions options, ProblemSink problems)
             problems.Add(
                 ProblemCatalogue.EntryChangesSection,
                 pair.Key.Place,
-                $"'{id}' is {Wording.An(Section.Noun(present))} in '{_sections[present][id].Key.Place.Pack}' and {Wording.An(Section.Noun(section))} here; an id keeps its section, so give this one another id.");
+                $"'{id}' is {Wording.An(Section.Noun(present))} in '{_sections[present][id].Key.Place.Pack}' and "
+                + $"{Wording.An(Section.Noun(section))} here; an id keeps its section, so give this one another id.");
         }
         else if (pair.Value is MapNode body)
         {

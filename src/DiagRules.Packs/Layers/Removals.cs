@@ -14,7 +14,8 @@ internal sealed class Removals(Draft draft)
             draft.Problems.Add(
                 ProblemCatalogue.RemovedButReferred,
                 draft.Removed[dangling.Key],
-                $"'{dangling.Key}' is taken away here, but {string.Join(", ", places)} still {(places.Count() == 1 ? "refers" : "refer")} to it; change what refers to it as well.");
+                $"'{dangling.Key}' is taken away here, but {string.Join(", ", places)} still {(places.Count() == 1 ? "refers" : "refer")} to "
+                + "it; change what refers to it as well.");
         }
     }
 }

@@ -43,7 +43,10 @@ internal static class ConflictMarks
         }
 
         var mark = source.Line(line).ToString();
-        problems.Add(ProblemCatalogue.MergeConflictMark, source.Place(line, 1, mark.Length), $"'{Excerpt.Of(mark)}' is left over from a merge; delete the mark.");
+        problems.Add(
+            ProblemCatalogue.MergeConflictMark,
+            source.Place(line, 1, mark.Length),
+            $"'{Excerpt.Of(mark)}' is left over from a merge; delete the mark.");
         return true;
     }
 

@@ -18,7 +18,10 @@ internal sealed class MapPairs(ProblemSink problems, bool isFlow)
         {
             if (key is not BrokenNode)
             {
-                problems.Add(ProblemCatalogue.WrongKindOfValue, key.Place, $"'{key.Kind}' stands where a key is expected; a key is one word, with ': ' behind it.");
+                problems.Add(
+                    ProblemCatalogue.WrongKindOfValue,
+                    key.Place,
+                    $"'{key.Kind}' stands where a key is expected; a key is one word, with ': ' behind it.");
             }
         }
         else if (IsMergeKey(name))
@@ -27,7 +30,10 @@ internal sealed class MapPairs(ProblemSink problems, bool isFlow)
         }
         else if (First(name.Value) is { } first)
         {
-            problems.Add(ProblemCatalogue.DuplicateKey, name.Place, $"'{name.Value}' stands here and in line {first.Place.Line}, column {first.Place.Column}; keep one of them.");
+            problems.Add(
+                ProblemCatalogue.DuplicateKey,
+                name.Place,
+                $"'{name.Value}' stands here and in line {first.Place.Line}, column {first.Place.Column}; keep one of them.");
         }
         else
         {

@@ -38,7 +38,9 @@ internal sealed partial class PackTreesReader
         if (!paths.Contains(HeadFile, StringComparer.Ordinal))
         {
             _pack.Problems.Add(
-                ProblemCatalogue.NoPackFile, new(_pack.Id, _files.Display(HeadFile), 0, 0), $"'{_files.Name}' is no pack: it has no readable 'pack.yaml', which says what the pack is.");
+                ProblemCatalogue.NoPackFile,
+                new(_pack.Id, _files.Display(HeadFile), 0, 0),
+                $"'{_files.Name}' is no pack: it has no readable 'pack.yaml', which says what the pack is.");
             _pack.IsComplete = false;
             return;
         }
@@ -51,7 +53,10 @@ internal sealed partial class PackTreesReader
         CheckShapes();
         foreach (var path in _files.Overlooked)
         {
-            _pack.Problems.Add(ProblemCatalogue.NoEntries, new(_pack.Id, _files.Display(path), 0, 0), $"'{path}' is not read: the files of a pack end in '.yaml'.");
+            _pack.Problems.Add(
+                ProblemCatalogue.NoEntries,
+                new(_pack.Id, _files.Display(path), 0, 0),
+                $"'{path}' is not read: the files of a pack end in '.yaml'.");
         }
 
         foreach (var path in _files.Refused)
@@ -115,7 +120,10 @@ internal sealed partial class PackTreesReader
         if (documents.Count > 1)
         {
             var second = documents[1].Root.Place;
-            _pack.Problems.Add(ProblemCatalogue.SeveralDocuments, second, $"'{path}' has a second document that begins here; only files of cases hold several, so put it into a file of its own.");
+            _pack.Problems.Add(
+                ProblemCatalogue.SeveralDocuments,
+                second,
+                $"'{path}' has a second document that begins here; only files of cases hold several, so put it into a file of its own.");
         }
 
         if (documents is [{ Root: MapNode map }, ..])
@@ -125,7 +133,10 @@ internal sealed partial class PackTreesReader
 
         if (documents is [{ Root: var other }, ..])
         {
-            _pack.Problems.Add(ProblemCatalogue.WrongKindOfValue, other.Place, $"'{path}' begins with {other.Kind}; expected is a map of sections, such as 'findings:'.");
+            _pack.Problems.Add(
+                ProblemCatalogue.WrongKindOfValue,
+                other.Place,
+                $"'{path}' begins with {other.Kind}; expected is a map of sections, such as 'findings:'.");
             _pack.IsComplete = false;
         }
 

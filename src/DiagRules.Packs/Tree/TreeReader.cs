@@ -43,7 +43,10 @@ internal sealed class TreeReader
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            problems.Add(ProblemCatalogue.NotValidYaml, YamlFault.Place(source, exception, reader.LastPlace()), YamlFault.Describe(source, exception, reader.LastPlace()));
+            problems.Add(
+                ProblemCatalogue.NotValidYaml,
+                YamlFault.Place(source, exception, reader.LastPlace()),
+                YamlFault.Describe(source, exception, reader.LastPlace()));
             return null;
         }
     }

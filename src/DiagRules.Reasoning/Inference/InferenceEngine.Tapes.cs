@@ -6,13 +6,13 @@ namespace DiagRules.Reasoning.Inference;
 
 public sealed partial class InferenceEngine
 {
-    /// <summary>A tape of fewer multiplications than this is run at once; the search for a cheaper plan of the other kind would take longer.</summary>
-    private const double QuickTape = 1 << 17;
-
     /// <summary>Multiplications that cost about as much as one cell of a tree of tables.</summary>
     private const double ProductsPerCell = 3;
 
     private readonly ConcurrentBag<TapeMemory> _idleMemories = [];
+
+    /// <summary>A tape of at most so many multiplications is run at once; the search for anything cheaper would take longer.</summary>
+    private double QuickTape => 8 * Limits.DearCells;
 
     /// <summary>As the public method of this name, under other priors.</summary>
     internal double LogProbability(Evidence evidence, ReadOnlySpan<double> priors) => InferRoots(evidence, priors, [], []);
@@ -77,7 +77,7 @@ public sealed partial class InferenceEngine
 
         Describe(memory.Request, evidence, open);
         var tape = CachedOrBuilt(memory.Request);
-        if (tape.Estimate.TableCells > Limits.DearCells && FixKnownRoots(memory.Request, evidence, priors))
+        if (tape.Estimate.TableCells > QuickTape && FixKnownRoots(memory.Request, evidence, priors))
         {
             var rival = CachedOrBuilt(memory.Request);
             tape = rival.IsAffordable && !(tape.IsAffordable && tape.Estimate.TableCells <= rival.Estimate.TableCells) ? rival : tape;

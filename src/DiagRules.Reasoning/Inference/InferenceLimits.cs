@@ -37,7 +37,7 @@ public sealed record InferenceLimits
         init => _cachedPlans = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"'{nameof(CachedPlans)}' must be 1 or more.");
     }
 
-    /// <summary>How many table cells the kept plans may describe together; a plan needs 4 to 12 bytes a cell.</summary>
+    /// <summary>How many table cells the kept plans may describe together; a plan needs 4 to 16 bytes a cell.</summary>
     /// <value>8 388 608 by default. 1 or more.</value>
     public long CachedCells
     {

@@ -38,6 +38,25 @@ internal static class Dependence
         _ => [],
     };
 
+    /// <summary>Calls written in a term itself, inner ones before the call they are an argument of.</summary>
+    public static IEnumerable<CallTerm> CallsIn(Term term) => term switch
+    {
+        ArithmeticTerm sum => CallsIn(sum.Left).Concat(CallsIn(sum.Right)),
+        NegatedTerm negated => CallsIn(negated.Operand),
+        CallTerm call => call.Arguments.SelectMany(CallsIn).Append(call),
+        _ => [],
+    };
+
+    /// <summary>Calls written in a condition itself.</summary>
+    public static IEnumerable<CallTerm> CallsIn(Condition condition) => condition switch
+    {
+        AllOf all => all.Parts.SelectMany(CallsIn),
+        AnyOf any => any.Parts.SelectMany(CallsIn),
+        Negation negation => CallsIn(negation.Part),
+        Comparison comparison => CallsIn(comparison.Left).Concat(CallsIn(comparison.Right)),
+        _ => [],
+    };
+
     private static IEnumerable<int> MeasuredBehind(Reading reading) =>
         reading.From is null ? [reading.Index] : ReadingsIn(reading.From).SelectMany(MeasuredBehind);
 }

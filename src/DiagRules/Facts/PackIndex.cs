@@ -11,6 +11,7 @@ internal sealed class PackIndex
         Chassis = chassis;
         Parameters = [.. pack.Parameters.Select(parameter => parameter.On(chassis).Si)];
         DerivedInOrder = InOrder(pack.Readings);
+        Calls = [.. WrittenCalls.Of(pack, chassis)];
         AlteringChecks = pack.Checks
             .Where(check => !check.Alters.IsEmpty)
             .SelectMany(check => check.Gives.Select(given => (given, check)))
@@ -27,6 +28,9 @@ internal sealed class PackIndex
 
     /// <summary>Derived readings, each after those it rests on.</summary>
     public Reading[] DerivedInOrder { get; }
+
+    /// <summary>Every call of a calculation in the pack.</summary>
+    public WrittenCall[] Calls { get; }
 
     /// <summary>Checks after whose result some findings may be otherwise, by what they give.</summary>
     public ILookup<string, Check> AlteringChecks { get; }

@@ -88,7 +88,8 @@ internal sealed class Views
 
     private static void Derive(FactsView view, Reading derived)
     {
+        // A measured value that is not plausible is a slip of the pen; a derived one comes of a slip, or of a calculation that is wrong.
         var value = derived.From!.Evaluate(view).Value;
-        view.Readings[derived.Index] = double.IsFinite(value) ? value : double.NaN;
+        view.Readings[derived.Index] = double.IsFinite(value) && derived.Plausible?.Contains(value) != false ? value : double.NaN;
     }
 }

@@ -19,7 +19,7 @@ public static class CaseReplay
     {
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(recorded);
-        var session = engine.Start(recorded);
+        var session = engine.StartFrom(recorded);
         var ranking = Rank(session);
         var places = recorded.Confirmed.Select(cause => PlaceOf(ranking, cause)).Order().ToList();
         var best = ranking[places[0] - 1];

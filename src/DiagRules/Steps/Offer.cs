@@ -12,11 +12,13 @@ internal sealed class Offer
     private readonly Moment _moment;
     private readonly ILookup<string, RuleLine> _deferrals;
     private readonly TellingNodes _telling;
+    private readonly WorkDone? _done;
 
-    public Offer(Moment moment, TellingNodes telling)
+    public Offer(Moment moment, TellingNodes telling, WorkDone? done = null)
     {
         _moment = moment;
         _telling = telling;
+        _done = done;
         _deferrals = moment.Outcomes
             .Where(line => line.Kind == LineKind.Defer)
             .SelectMany(line => line.Rule!.Defers.Select(id => (id, line)))
@@ -29,6 +31,11 @@ internal sealed class Offer
     /// <summary>Why a check makes no sense now; <see langword="null"/> when it does.</summary>
     public string? Pointless(Check check)
     {
+        if (_done?.Checks.Contains(check.Id) == true)
+        {
+            return "it has been done";
+        }
+
         if (check.SkipIf is { } skipIf && skipIf.Evaluate(_moment.Views.Lenient) == Truth.True)
         {
             return $"it makes no sense while '{skipIf.Text}'";

@@ -15,12 +15,20 @@ internal sealed class OpenAccess
     private OpenAccess(Pack pack) => _pack = pack;
 
     /// <summary>Ids of the access states that are open after a record of observations.</summary>
-    public static IReadOnlySet<string> After(Pack pack, IEnumerable<Observation> record)
+    public static IReadOnlySet<string> After(Pack pack, IEnumerable<Observation> record) => After(pack, record, []);
+
+    /// <summary>The same after further steps were done.</summary>
+    public static IReadOnlySet<string> After(Pack pack, IEnumerable<Observation> record, IEnumerable<WorkStep> steps)
     {
         var access = new OpenAccess(pack);
         foreach (var observation in record)
         {
             access.Follow(observation);
+        }
+
+        foreach (var needed in steps.SelectMany(step => WithNeeds(pack, step.Needs)))
+        {
+            access.Open(needed);
         }
 
         return access._open;

@@ -16,17 +16,19 @@ internal sealed class SituationBuilder
     private readonly List<WithheldStep> _withheld = [];
     private readonly Dictionary<string, int> _accessIndex;
 
-    public SituationBuilder(Moment moment)
+    /// <param name="moment">Where the job stands.</param>
+    /// <param name="done">Work that the record does not show in full, or <see langword="null"/> where the record says it all.</param>
+    public SituationBuilder(Moment moment, WorkDone? done = null)
     {
         _moment = moment;
         var pack = moment.Pack;
         var chassis = moment.Index.Chassis;
         _telling = new TellingNodes(moment);
-        _offer = new Offer(moment, _telling);
+        _offer = new Offer(moment, _telling, done);
         Accesses = [.. pack.Access.Where(access => access.IsOn(chassis))];
         Checks = [.. pack.Checks.Where(check => check.IsOn(chassis))];
         Repairs = [.. pack.Repairs.Where(repair => repair.IsOn(chassis))];
-        Open = OpenAccess.After(pack, moment.Record);
+        Open = done?.Open ?? OpenAccess.After(pack, moment.Record);
         _accessIndex = Accesses.Select((access, index) => (access.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
         var nodes = Checks.Select(_telling.Of).ToArray();
         var forecasts = new CheckForecasts(moment, nodes);

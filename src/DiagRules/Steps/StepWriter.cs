@@ -109,8 +109,10 @@ internal sealed class StepWriter(Moment moment, SituationBuilder builder, Situat
             .Select(cause => cause.Id)];
     }
 
-    private ImmutableArray<AnswerOutlook> Answers(int check, IReadOnlyList<OutcomeForecast> forecast) =>
-        [.. forecast.OrderByDescending(outcome => outcome.Probability).Take(MostAnswers).Select(outcome =>
+    /// <summary>What each answer would say; nothing for a check that decides nothing and is only done because a repair waits for it.</summary>
+    private ImmutableArray<AnswerOutlook> Answers(int check, IReadOnlyList<OutcomeForecast> forecast) => builder.Forecasts[check].IsEmpty
+        ? []
+        : [.. forecast.OrderByDescending(outcome => outcome.Probability).Take(MostAnswers).Select(outcome =>
         {
             var leads = Enumerable.Range(0, outcome.Probabilities.Count).MaxBy(position => outcome.Probabilities[position]);
             var isListed = outcome.Probabilities[leads] >= outcome.Unlisted;

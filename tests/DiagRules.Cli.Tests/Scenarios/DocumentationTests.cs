@@ -12,6 +12,8 @@ public sealed partial class DocumentationTests : IDisposable
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/cli/README.md")]
+    [InlineData("docs/cli/charts.md")]
+    [InlineData("docs/cli/testability.md")]
     public void APage_ShowsWhatTheToolPrints(string path)
     {
         var page = RepositoryFolder.At(path);

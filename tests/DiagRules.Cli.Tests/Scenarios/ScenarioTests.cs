@@ -3,7 +3,7 @@ using DiagRules.TestSupport;
 namespace DiagRules.Cli.Tests.Scenarios;
 
 /// <summary>
-/// Every <c>*.scenario</c> beside this file, run in a folder of its own that holds the test packs. With <c>DIAGRULES_WRITE_SCENARIOS=1</c>
+/// Every <c>*.scenario</c> beside this file, run in a folder of its own that holds the test packs and plugins. With <c>DIAGRULES_WRITE_SCENARIOS=1</c>
 /// the files are written anew instead; read the difference before you commit it.
 /// </summary>
 [Collection(CurrentFolder)]
@@ -27,7 +27,8 @@ public sealed class ScenarioTests : IDisposable
     {
         var file = Path.Combine(SourceFolder(), name + ".scenario");
         var expected = File.ReadAllText(file).ReplaceLineEndings("\n");
-        CopyPacks(Path.Combine(SourceFolder(), "..", "Packs"), _folder.FullName);
+        Copy(Path.Combine(SourceFolder(), "..", "Packs"), _folder.FullName);
+        Copy(Path.Combine(AppContext.BaseDirectory, "plugins"), Path.Combine(_folder.FullName, "plugins"));
         Directory.SetCurrentDirectory(_folder.FullName);
 
         var actual = Scenario.Parse(expected).Play();
@@ -46,7 +47,7 @@ public sealed class ScenarioTests : IDisposable
         _folder.Delete(recursive: true);
     }
 
-    private static void CopyPacks(string from, string to)
+    private static void Copy(string from, string to)
     {
         foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
         {

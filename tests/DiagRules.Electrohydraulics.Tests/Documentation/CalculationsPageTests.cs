@@ -24,7 +24,7 @@ public sealed class CalculationsPageTests
         var takes = string.Join("<br>", description.Parameters.Select(Takes));
         string[] cells =
         [
-            $"`{description.Name}`<br>{description.Title} {(description.Result == Unit.Number ? "A bare number" : $"In {description.Result}")}.",
+            $"[`{description.Name}`]({description.Name}.md)<br>{description.Title} {(description.Result == Unit.Number ? "A bare number" : $"In {description.Result}")}.",
             takes, $"`{description.Formula}`", description.Source, description.ValidRange,
         ];
         return $"| {string.Join(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal)))} |\n";

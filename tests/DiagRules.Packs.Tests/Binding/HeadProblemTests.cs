@@ -1,3 +1,4 @@
+using DiagRules.Model.Calculations;
 using DiagRules.TestSupport;
 
 namespace DiagRules.Packs.Tests.Binding;
@@ -143,6 +144,25 @@ public class HeadProblemTests
             """).ShouldReport(
             "DR7004",
             "No calculation library 'electrohydraulics' (1.x is asked for); the host has none.");
+
+    [Fact]
+    public void UnknownLibrary_NothingIsSaidAboutCallsThatMayBeInIt() =>
+        PackText.WithHead(PackText.Head + """
+            calculations: [winches@1.x]
+            readings:
+              pull: { from: "rope-pull(torque: 5 N.m)" }
+            """).Load().Problems.Select(problem => problem.Code).ShouldBe(["DR7004"]);
+
+    [Fact]
+    public void LibraryThatIsTooOld_ReportsDR7004WithTheVersionsThereAre()
+    {
+        var problem = PackText.WithHead(PackText.Head + "calculations: [winches@2.x]")
+            .Load(new PackLoaderOptions { Calculations = [Winches(1, 0), Winches(1, 4)] }).Problems.ShouldHaveSingleItem();
+
+        (problem.Code, problem.Message).ShouldBe(("DR7004", "'winches' is asked for in version 2.x; the host has 1.4.0, 1.0.0."));
+    }
+
+    private static CalculationLibrary Winches(int major, int minor) => new("winches", new Version(major, minor, 0), []);
 
     [Fact]
     public void HeadKeyInASectionFile_ReportsDR2001() =>

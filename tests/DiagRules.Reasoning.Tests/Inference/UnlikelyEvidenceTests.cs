@@ -17,9 +17,12 @@ public class UnlikelyEvidenceTests
 
     private readonly int[] _priors = [20, 3, 150, 1, 40, 7];
 
-    [Fact]
-    public void PosteriorsAndProbability_KeepTwelveDigits()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void PosteriorsAndProbability_KeepTwelveDigits(bool withTapes)
     {
+        var limits = new InferenceLimits { Kinds = withTapes ? PlanKinds.Tapes : PlanKinds.Buckets };
         var builder = new NetworkBuilder();
         int[] causes = [.. _priors.Select((prior, c) => builder.AddCause($"c{c}", prior / (double)Unit))];
         var findings = Enumerable.Range(0, Findings).Select(f =>
@@ -30,7 +33,7 @@ public class UnlikelyEvidenceTests
         var evidence = new Evidence(builder.Build());
         Array.ForEach(findings, finding => evidence.Observe(finding, 1));
 
-        var posteriors = new InferenceEngine(evidence.Network).Infer(evidence, causes);
+        var posteriors = new InferenceEngine(evidence.Network, limits).Infer(evidence, causes);
 
         var total = Weight(_ => true);
         for (var c = 0; c < Causes; c++)

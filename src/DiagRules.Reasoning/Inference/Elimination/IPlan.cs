@@ -8,6 +8,6 @@ internal interface IPlan
     /// <summary>Whether it is within the limits.</summary>
     bool IsAffordable { get; }
 
-    /// <summary>Cells of all its tables.</summary>
-    int CellCount { get; }
+    /// <summary>How many cells of tables, or multiplications, it describes.</summary>
+    int Size { get; }
 }

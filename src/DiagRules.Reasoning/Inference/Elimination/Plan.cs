@@ -54,6 +54,8 @@ internal sealed class Plan : IPlan
     /// <summary>Nodes that are split, each once.</summary>
     public int[] SplitNodes { get; init; } = [];
 
+    public int Size => CellCount;
+
     public int CellCount { get; init; }
 
     public int RowCount { get; init; }

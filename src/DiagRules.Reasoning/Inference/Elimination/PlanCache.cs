@@ -38,7 +38,7 @@ internal sealed class PlanCache
     {
         if (_entries.TryAdd(key.ToArray(), new Entry(plan) { LastUse = Interlocked.Increment(ref _clock) }))
         {
-            Interlocked.Add(ref _cells, plan.CellCount);
+            Interlocked.Add(ref _cells, plan.Size);
             EvictWhereFull();
         }
     }
@@ -62,7 +62,7 @@ internal sealed class PlanCache
 
                 if (_entries.TryRemove(key, out _))
                 {
-                    Interlocked.Add(ref _cells, -entry.Plan.CellCount);
+                    Interlocked.Add(ref _cells, -entry.Plan.Size);
                 }
             }
         }

@@ -39,6 +39,8 @@ internal sealed class Tape : IPlan
     /// <summary>Whether the tape is within the limits; if not, it has no steps.</summary>
     public required bool IsAffordable { get; init; }
 
+    public int Size => Products.Length / 3;
+
     public int CellCount { get; init; }
 
     public TapeStep[] Steps { get; init; } = [];
@@ -57,7 +59,7 @@ internal sealed class Tape : IPlan
     /// <summary>The cell that holds 1.</summary>
     public int One { get; init; }
 
-    public TapeVariable[] Variables { get; init; } = [];
+    public VariableStates[] Variables { get; init; } = [];
 
     /// <summary>Variable of each node, or -1.</summary>
     public int[] VariableOf { get; init; } = [];

@@ -5,6 +5,9 @@ namespace DiagRules.Reasoning.Inference.Tapes;
 /// <summary>Draws a tape up: joins the tables of a draft in a good order and writes every sum and product down with the cells it works on.</summary>
 internal sealed class TapeBuilder
 {
+    /// <summary>So that places are well within the range of an <c>int</c>.</summary>
+    private const double MostProducts = 1 << 26;
+
     private readonly TapeDraft _draft;
     private readonly TapeOrder _order;
     private readonly List<int> _sums = [];
@@ -22,7 +25,7 @@ internal sealed class TapeBuilder
     public static Tape Build(Network network, TapeRequest request, long allowedCells)
     {
         var draft = new TapeDraft(network, request);
-        var order = TapeOrder.Find(draft, allowedCells);
+        var order = TapeOrder.Find(draft, Math.Min(allowedCells, MostProducts));
         var estimate = new InferenceEstimate(order.Work, order.Widest, IsLowerBound: !order.IsComplete);
         return order.IsComplete
             ? new TapeBuilder(draft, order).ToTape(network, request, estimate)
@@ -46,7 +49,7 @@ internal sealed class TapeBuilder
             Tables = tables,
             Results = [.. _order.Results.Select(value => value.Offset)],
             One = _order.One.Offset,
-            Variables = [.. _draft.Variables],
+            Variables = [.. _draft.Variables.Select(variable => variable.Shape)],
             VariableOf = Array.ConvertAll(_draft.VariableOf, variable => variable?.Number ?? -1),
             Locals = locals,
             OutsideRoots = [.. Nodes(network, node => !_draft.Relevant[node] && network.Nodes[node].Kind == NodeKind.Root)],
@@ -169,61 +172,65 @@ internal sealed class TapeBuilder
         var (left, right) = (product.Left!, product.Right!);
         var cells = Place(product);
         var first = _written;
-        var products = new List<(int Left, int Right, int Out)> { (left.Offset, right.Offset, product.Offset) };
+        _products[_written++] = left.Offset;
+        _products[_written++] = right.Offset;
+        _products[_written++] = product.Offset;
         if (product.Dropped is { } dropped)
         {
-            products = Across(products, product, dropped);
+            Repeat(first, product, dropped, -1);
         }
 
-        foreach (var axis in product.Axes)
+        for (var i = 0; i < product.Axes.Length; i++)
         {
-            products = Across(products, product, axis);
+            Repeat(first, product, product.Axes[i], i);
         }
 
-        foreach (var (l, r, o) in products)
-        {
-            _products[_written++] = l;
-            _products[_written++] = r;
-            _products[_written++] = o;
-        }
-
-        return new TapeStep(first, _written, cells, product.IsMessage, IsActive(left), IsActive(right));
+        return new TapeStep(first, _written, cells, product.IsMessage, left.IsActive, right.IsActive);
     }
 
-    /// <summary>A table from the network has no posterior, and that of a child's likelihoods is not read.</summary>
-    private static bool IsActive(TapeValue value)
-        => value.Origin == ValueOrigin.Product || (value.Origin == ValueOrigin.Local && value.Axes[0].Parents.Count == 0);
-
-    /// <summary>Repeats multiplications for every combination of states along one more axis.</summary>
-    private static List<(int Left, int Right, int Out)> Across(List<(int Left, int Right, int Out)> products, TapeValue product, TapeVariable axis)
+    /// <summary>Repeats the multiplications from <paramref name="first"/> on for every combination of states along one more axis.</summary>
+    private void Repeat(int first, TapeValue product, TapeVariable axis, int index)
     {
-        int left = StrideOf(product.Left!, axis), right = StrideOf(product.Right!, axis), result = StrideOf(product, axis);
-        var steps = new List<(int Left, int Right, int Out)>();
+        int left = StrideOf(product.Left!, axis), right = StrideOf(product.Right!, axis), result = index < 0 ? 0 : product.Strides[index];
         var isMeeting = product.Left!.IsPartial(axis) && product.Right!.IsPartial(axis);
-        var from = product.Dropped == axis && product.IsSelection ? axis.States - 1 : 0;
+        var from = index < 0 && product.IsSelection ? axis.States - 1 : 0;
+        Span<int> steps = stackalloc int[3 * (axis.States * (axis.States + 1) / 2)];
+        var count = 0;
         for (var o = from; o < axis.States; o++)
         {
             for (var before = 0; isMeeting && before < o; before++)
             {
-                steps.Add((before * left, o * right, o * result));
+                (steps[count], steps[count + 1], steps[count + 2]) = (before * left, o * right, o * result);
+                count += 3;
             }
         }
 
         for (var o = from; o < axis.States; o++)
         {
-            steps.Add((o * left, (isMeeting ? SlotOfAtMost(o, axis.States) : o) * right, o * result));
+            (steps[count], steps[count + 1], steps[count + 2]) = (o * left, (isMeeting ? SlotOfAtMost(o, axis.States) : o) * right, o * result);
+            count += 3;
         }
 
-        var more = new List<(int Left, int Right, int Out)>(products.Count * steps.Count);
-        foreach (var (l, r, o) in products)
+        Spread(first, steps[..count]);
+    }
+
+    /// <summary>Takes each multiplication once for every step, from the last one down, so that none is overwritten before it is read.</summary>
+    private void Spread(int first, ReadOnlySpan<int> steps)
+    {
+        var end = first + ((_written - first) * (steps.Length / 3));
+        var to = end - 3;
+        for (var at = _written - 3; at >= first; at -= 3)
         {
-            foreach (var step in steps)
+            var (l, r, o) = (_products[at], _products[at + 1], _products[at + 2]);
+            for (var s = steps.Length - 3; s >= 0; s -= 3, to -= 3)
             {
-                more.Add((l + step.Left, r + step.Right, o + step.Out));
+                _products[to] = l + steps[s];
+                _products[to + 1] = r + steps[s + 1];
+                _products[to + 2] = o + steps[s + 2];
             }
         }
 
-        return more;
+        _written = end;
     }
 
     private static int StrideOf(TapeValue value, TapeVariable axis) => value.IndexOf(axis) is >= 0 and var index ? value.Strides[index] : 0;

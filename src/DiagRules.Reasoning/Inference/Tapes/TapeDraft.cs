@@ -97,7 +97,8 @@ internal sealed class TapeDraft
 
     private void Add(int node, Gathering form, int[] runs)
     {
-        var variable = new TapeVariable(Variables.Count, node, form, runs, _network.Nodes[node].Grades);
+        var isByGrade = form is Gathering.None or Gathering.Latest && runs.Length == _network.Nodes[node].Grades;
+        var variable = new TapeVariable(Variables.Count, new VariableStates(node, form, runs, isByGrade));
         foreach (var parent in _network.Nodes[node].Parents)
         {
             if (ReadableOf(parent.Node) is { } above)
@@ -115,7 +116,16 @@ internal sealed class TapeDraft
     /// <summary>The variable a child sees: none if the grade is known.</summary>
     private TapeVariable? ReadableOf(int node) => _request.RoleOf(node) is NodeRole.Free or NodeRole.Open ? VariableOf[node] : null;
 
-    private int VariableParents(NodeModel model) => model.Parents.Count(parent => ReadableOf(parent.Node) is not null);
+    private int VariableParents(NodeModel model)
+    {
+        var count = 0;
+        foreach (var parent in model.Parents)
+        {
+            count += ReadableOf(parent.Node) is null ? 0 : 1;
+        }
+
+        return count;
+    }
 
     private void AddValuesFor(int node)
     {
@@ -175,7 +185,7 @@ internal sealed class TapeDraft
             else
             {
                 var value = new TapeValue(ValueOrigin.Contribution, [parent, variable], Words) { Node = node, Parent = k, IsFirst = isFirst };
-                TapeValue.BitsOf([variable], Words, axis => axis.IsGathering).CopyTo(value.Partial, 0);
+                value.SetPartial(variable, variable.IsGathering);
                 Keep(value);
             }
 

@@ -102,7 +102,7 @@ internal readonly ref struct TapeForecast
             EnterAtMost(lane, node, grade);
             if (form == ForecastForm.AtMostUnseen)
             {
-                Forget(lane, _tape.Variables[_tape.VariableOf[node]]);
+                Forget(lane, _tape.VariableOf[node]);
             }
         }
         else if (_tape.IsReadable(node))
@@ -156,7 +156,7 @@ internal readonly ref struct TapeForecast
 
     private void Restrict(int lane, int variable, int grade)
     {
-        for (var state = 0; state < _tape.Variables[variable].States; state++)
+        for (var state = 0; state < _tape.Variables[variable].Count; state++)
         {
             Multiply(lane, variable, state, state == grade ? 1 : 0);
         }
@@ -192,12 +192,13 @@ internal readonly ref struct TapeForecast
     /// <summary>"At most g" in place of "at most what was seen", which is in the tables already.</summary>
     private static double Ratio(ReadOnlySpan<double> atMost, int grade, int seen) => atMost[seen] > 0 ? atMost[grade] / atMost[seen] : 0;
 
-    private void Forget(int lane, TapeVariable variable)
+    private void Forget(int lane, int variable)
     {
-        for (var state = 0; state < variable.States; state++)
+        var states = _tape.Variables[variable];
+        for (var state = 0; state < states.Count; state++)
         {
-            var cell = ((_tape.Locals[variable.Number] + state) * Lanes) + lane;
-            _run.Numbers[cell] = variable.Form == Gathering.AtMost && state + 1 < variable.States ? 0 : 1;
+            var cell = ((_tape.Locals[variable] + state) * Lanes) + lane;
+            _run.Numbers[cell] = states.Form == Gathering.AtMost && state + 1 < states.Count ? 0 : 1;
         }
     }
 

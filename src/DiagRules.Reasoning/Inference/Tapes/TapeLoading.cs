@@ -3,38 +3,25 @@ using DiagRules.Reasoning.Inference.Elimination;
 namespace DiagRules.Reasoning.Inference.Tapes;
 
 /// <summary>Brings the observations of one question, and the numbers of the network, into the cells of a tape.</summary>
-/// <remarks>
-/// Likelihoods of one variable are multiplied with an exponent of their own per grade, so that hundreds of observations neither underflow nor lose one grade
-/// against another.
-/// </remarks>
 internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, Evidence evidence, ReadOnlySpan<double> priors)
 {
-    /// <summary>Powers of two are taken out in steps of this many.</summary>
-    private const int Step = 256;
-
-    private static readonly double Small = Math.ScaleB(1, -Step);
-    private static readonly double Large = Math.ScaleB(1, Step);
-
     private readonly ReadOnlySpan<double> _priors = priors;
+    private readonly LocalCells _locals = new(tape, memory);
     private LogProduct _constant = new();
-    private int _exponent;
 
     /// <summary>Fills the memory.</summary>
     /// <param name="scale">Natural logarithm of the factor taken out of the cells.</param>
     /// <returns>False if the evidence is impossible.</returns>
     public bool Load(out double scale)
     {
-        memory.FitLoading(tape);
-        memory.Locals.AsSpan(0, tape.Locals[^1]).Fill(1);
-        memory.LocalExponents.AsSpan(0, tape.Locals[^1]).Clear();
+        _locals.Clear();
         LoadKnown();
         LoadVariables();
         LoadSplits();
         LoadLeaves();
         LoadTables();
-        var possible = AlignExponents();
-        memory.Locals.AsSpan(0, tape.Locals[^1]).CopyTo(memory.Tables);
-        scale = _constant.Log - (_exponent * Step * Math.Log(2));
+        var possible = _locals.CopyAligned(out scale);
+        scale += _constant.Log;
         for (var node = 0; node < network.Count; node++)
         {
             scale += evidence.StateOf(node).LogScale;
@@ -84,16 +71,17 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
 
     private readonly void LoadVariables()
     {
-        foreach (var variable in tape.Variables)
+        for (var v = 0; v < tape.Variables.Length; v++)
         {
+            var variable = tape.Variables[v];
             if (network.Nodes[variable.Node].Kind == NodeKind.Root)
             {
-                Multiply(variable.Number, _priors.Slice(network.Offsets[variable.Node], variable.States), 1);
+                _locals.Multiply(v, _priors.Slice(network.Offsets[variable.Node], variable.Count), 1);
             }
 
             if (variable.Form != Gathering.Reach && evidence.StateOf(variable.Node).Kind != StateKind.None)
             {
-                LoadLikelihoods(variable);
+                LoadLikelihoods(v, variable);
             }
         }
 
@@ -110,13 +98,13 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
         latest.Clear();
         latest[0] = 1;
         Leaves.TakeInKnown(tape, memory, model, latest);
-        Multiply(variable, latest, 1);
+        _locals.Multiply(variable, latest, 1);
     }
 
     /// <summary>The likelihood of each run, or for a sum of "at most" the weight of each: how much likelier its run is than the next.</summary>
-    private readonly void LoadLikelihoods(TapeVariable variable)
+    private readonly void LoadLikelihoods(int number, VariableStates variable)
     {
-        Span<double> likelihoods = stackalloc double[variable.States];
+        Span<double> likelihoods = stackalloc double[variable.Count];
         var all = evidence.LikelihoodsOf(variable.Node);
         for (var state = 0; state < likelihoods.Length; state++)
         {
@@ -124,7 +112,7 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
             likelihoods[state] = all[variable.Runs[state]] - next;
         }
 
-        Multiply(variable.Number, likelihoods, 1);
+        _locals.Multiply(number, likelihoods, 1);
     }
 
     private void LoadSplits()
@@ -135,7 +123,7 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
             var byGrade = model.AtMost[parent].AsSpan(evidence.StateOf(node).Grade);
             if (variable >= 0)
             {
-                Multiply(variable, byGrade, model.Grades);
+                _locals.Multiply(variable, byGrade, model.Grades);
             }
             else
             {
@@ -163,7 +151,7 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
     {
         Span<double> byGrade = stackalloc double[network.Nodes[leaf.Node].Parents[leaf.Parent].Grades];
         Leaves.LikelihoodByParent(network, tape, memory, leaf.Node, leaf.Parent, evidence.LikelihoodsOf(leaf.Node), byGrade);
-        Multiply(leaf.Variable, byGrade, 1);
+        _locals.Multiply(leaf.Variable, byGrade, 1);
     }
 
     private readonly void LoadTables()
@@ -205,28 +193,34 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
         var child = tape.Variables[tape.VariableOf[table.Node]];
         Span<double> known = stackalloc double[model.Grades];
         Span<double> latest = stackalloc double[model.Grades];
-        known.Clear();
-        known[0] = 1;
         if (table.IsFirst)
         {
+            known.Clear();
+            known[0] = 1;
             Leaves.TakeInKnown(tape, memory, model, known);
         }
 
         for (var grade = 0; grade < model.Parents[table.Parent].Grades; grade++)
         {
-            known.CopyTo(latest);
-            Leaves.TakeIn(model, table.Parent, grade, latest);
-            for (var state = 0; state < child.States; state++)
+            scoped ReadOnlySpan<double> byGrade = model.Masses[table.Parent].AsSpan(grade * model.Grades, model.Grades);
+            if (table.IsFirst)
             {
-                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, latest);
+                known.CopyTo(latest);
+                Leaves.TakeIn(model, table.Parent, grade, latest);
+                byGrade = latest;
+            }
+
+            for (var state = 0; state < child.Count; state++)
+            {
+                cells[(grade * table.Strides.Parent) + (state * table.Strides.Node)] = StateOf(child, state, byGrade);
             }
         }
     }
 
     /// <summary>Probability of a state of a node, from that of each of its grades.</summary>
-    private readonly double StateOf(TapeVariable variable, int state, ReadOnlySpan<double> grades)
+    private readonly double StateOf(VariableStates variable, int state, ReadOnlySpan<double> grades)
     {
-        var isLast = state + 1 == variable.States;
+        var isLast = state + 1 == variable.Count;
         var (from, to) = variable.Form switch
         {
             Gathering.Reach when state == 0 => (0, memory.FixedGrades[variable.Node]),
@@ -241,52 +235,5 @@ internal ref struct TapeLoading(Network network, Tape tape, TapeMemory memory, E
         }
 
         return sum;
-    }
-
-    private readonly void Multiply(int variable, ReadOnlySpan<double> values, int stride)
-    {
-        var first = tape.Locals[variable];
-        for (var i = first; i < tape.Locals[variable + 1]; i++)
-        {
-            var product = memory.Locals[i] * values[(i - first) * stride];
-            if (product < Small && product > 0)
-            {
-                product *= Large;
-                memory.LocalExponents[i]++;
-            }
-
-            memory.Locals[i] = product;
-        }
-    }
-
-    /// <summary>Gives all grades of a variable one exponent, the one that keeps the likeliest grade in range.</summary>
-    private bool AlignExponents()
-    {
-        for (var v = 0; v + 1 < tape.Locals.Length; v++)
-        {
-            var (from, to) = (tape.Locals[v], tape.Locals[v + 1]);
-            var smallest = int.MaxValue;
-            for (var i = from; i < to; i++)
-            {
-                smallest = memory.Locals[i] > 0 ? Math.Min(smallest, memory.LocalExponents[i]) : smallest;
-            }
-
-            if (from < to && smallest == int.MaxValue)
-            {
-                return false;
-            }
-
-            for (var i = from; i < to; i++)
-            {
-                if (memory.LocalExponents[i] != smallest)
-                {
-                    memory.Locals[i] = Math.ScaleB(memory.Locals[i], (smallest - memory.LocalExponents[i]) * Step);
-                }
-            }
-
-            _exponent += from < to ? smallest : 0;
-        }
-
-        return true;
     }
 }

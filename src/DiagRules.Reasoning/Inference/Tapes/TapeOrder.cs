@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace DiagRules.Reasoning.Inference.Tapes;
 
 /// <summary>Joins the tables of a draft step by step, always by the action that makes the smallest table.</summary>
@@ -10,9 +8,8 @@ namespace DiagRules.Reasoning.Inference.Tapes;
 internal sealed class TapeOrder
 {
     private readonly TapeDraft _draft;
-    private readonly double[] _cost;
-    private readonly ulong[] _all;
-    private readonly ulong[] _partial;
+    private readonly TapeCosts _costs;
+    private readonly ulong[] _touched;
     private readonly double _ceiling;
     private int _left;
 
@@ -20,9 +17,8 @@ internal sealed class TapeOrder
     {
         _draft = draft;
         _ceiling = ceiling;
-        _cost = new double[draft.Variables.Count];
-        _all = new ulong[draft.Words];
-        _partial = new ulong[draft.Words];
+        _costs = new TapeCosts(draft);
+        _touched = new ulong[draft.Words];
         _left = draft.Variables.Count;
         One = new TapeValue(ValueOrigin.One, [], draft.Words);
     }
@@ -52,14 +48,9 @@ internal sealed class TapeOrder
 
     private void Run()
     {
-        foreach (var variable in _draft.Variables)
-        {
-            Refresh(variable);
-        }
-
         while (_left > 0 && Work <= _ceiling)
         {
-            if (Cheapest() is not { } next)
+            if (_costs.Cheapest() is not { } next)
             {
                 return;
             }
@@ -70,65 +61,49 @@ internal sealed class TapeOrder
         IsComplete = _left == 0 && Work <= _ceiling;
     }
 
-    /// <summary>Ties go to the smaller number, so that the same question always gets the same tape.</summary>
-    private TapeVariable? Cheapest()
-    {
-        TapeVariable? best = null;
-        foreach (var variable in _draft.Variables)
-        {
-            if (!variable.IsGone && double.IsFinite(_cost[variable.Number]) && (best is null || _cost[variable.Number] < _cost[best.Number]))
-            {
-                best = variable;
-            }
-        }
-
-        return best;
-    }
-
     private void Act(TapeVariable variable)
     {
-        var touched = new HashSet<TapeVariable>(variable.Children);
+        Array.Clear(_touched);
+        foreach (var child in variable.Children)
+        {
+            _touched[child.Number >> 6] |= 1UL << (child.Number & 63);
+        }
+
         if (variable.IsGathering)
         {
-            Gather(variable, touched);
+            Gather(variable);
         }
         else
         {
-            Eliminate(variable, touched);
+            Eliminate(variable);
         }
 
-        foreach (var other in _draft.Variables)
-        {
-            if (!other.IsGone && (touched.Contains(other) || double.IsInfinity(_cost[other.Number])))
-            {
-                Refresh(other);
-            }
-        }
+        _costs.Refresh(_touched);
     }
 
-    private void Gather(TapeVariable variable, HashSet<TapeVariable> touched)
+    private void Gather(TapeVariable variable)
     {
         variable.IsGathering = false;
         var parts = variable.Uses.Where(value => value.IsPartial(variable)).ToList();
         if (variable.Form == Gathering.Reach)
         {
-            Join(parts, variable, isSelection: true, touched);
+            Join(parts, variable, isSelection: true);
             Remove(variable);
             return;
         }
 
-        var whole = Join(parts, null, isSelection: false, touched);
-        whole.Partial[variable.Number >> 6] &= ~(1UL << (variable.Number & 63));
+        var whole = Join(parts, null, isSelection: false);
+        whole.SetPartial(variable, false);
         if (variable.Uses.Count == 2 && variable.Children.Count == 0)
         {
             // Only its likelihoods are left.
-            Eliminate(variable, touched);
+            Eliminate(variable);
         }
     }
 
-    private void Eliminate(TapeVariable variable, HashSet<TapeVariable> touched)
+    private void Eliminate(TapeVariable variable)
     {
-        Join([.. variable.Uses], variable, isSelection: false, touched);
+        Join([.. variable.Uses], variable, isSelection: false);
         Remove(variable);
     }
 
@@ -139,10 +114,9 @@ internal sealed class TapeOrder
     }
 
     /// <summary>Multiplies values, the smallest first and then always the one that makes the smallest product.</summary>
-    private TapeValue Join(List<TapeValue> parts, TapeVariable? dropped, bool isSelection, HashSet<TapeVariable> touched)
+    private TapeValue Join(List<TapeValue> parts, TapeVariable? dropped, bool isSelection)
     {
-        var product = parts.MinBy(part => part.States)!;
-        parts.Remove(product);
+        var product = TakeSmallest(parts, One);
         if (parts.Count == 0 && dropped is not null)
         {
             parts.Add(One);
@@ -150,12 +124,15 @@ internal sealed class TapeOrder
 
         while (parts.Count > 0)
         {
-            var next = parts.MinBy(part => StatesOfUnion(product, part))!;
-            parts.Remove(next);
+            var next = TakeSmallest(parts, product);
             product = Multiply(product, next, parts.Count == 0 ? dropped : null, isSelection, isMessage: parts.Count == 0);
         }
 
-        touched.UnionWith(product.Axes);
+        for (var w = 0; w < _touched.Length; w++)
+        {
+            _touched[w] |= product.All[w];
+        }
+
         if (product.Axes.Length == 0)
         {
             Results.Add(product);
@@ -164,12 +141,29 @@ internal sealed class TapeOrder
         return product;
     }
 
+    /// <summary>Takes the part out that makes the smallest product with a value; of equals the first.</summary>
+    private TapeValue TakeSmallest(List<TapeValue> parts, TapeValue value)
+    {
+        var (best, least) = (0, double.PositiveInfinity);
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (_costs.StatesOfUnion(value, parts[i]) is var states && states < least)
+            {
+                (best, least) = (i, states);
+            }
+        }
+
+        var part = parts[best];
+        parts.RemoveAt(best);
+        return part;
+    }
+
     private TapeValue Multiply(TapeValue first, TapeValue second, TapeVariable? dropped, bool isSelection, bool isMessage)
     {
         var (left, right) = first.States >= second.States ? (first, second) : (second, first);
         Unuse(left);
         Unuse(right);
-        var axes = AxesOf(left, right);
+        var axes = TapeValue.AxesOfProduct(left, right);
         var product = new TapeValue(ValueOrigin.Product, [.. axes.Where(axis => axis != dropped)], _draft.Words)
         {
             Left = left,
@@ -212,76 +206,5 @@ internal sealed class TapeOrder
         {
             axis.Uses.Remove(value);
         }
-    }
-
-    /// <summary>Axes in both whose contributions meet, axes in both, axes of one. The longest stretch without a sum comes last and so runs fastest.</summary>
-    private static List<TapeVariable> AxesOf(TapeValue left, TapeValue right)
-    {
-        var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
-        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && left.IsPartial(axis)));
-        axes.AddRange(left.Axes.Where(axis => right.Has(axis) && !left.IsPartial(axis)));
-        axes.AddRange(right.Axes.Where(axis => !left.Has(axis)));
-        axes.AddRange(left.Axes.Where(axis => !right.Has(axis)));
-        return axes;
-    }
-
-    /// <summary>Sets what it costs to act on a variable; infinite while it may not be.</summary>
-    private void Refresh(TapeVariable variable)
-    {
-        ref var cost = ref _cost[variable.Number];
-        cost = double.PositiveInfinity;
-        if (variable.IsGathering && variable.Parents.Exists(parent => parent.IsGathering))
-        {
-            return;
-        }
-
-        Array.Clear(_all);
-        Array.Clear(_partial);
-        foreach (var value in variable.Uses)
-        {
-            if (!variable.IsGathering || value.IsPartial(variable))
-            {
-                for (var w = 0; w < _all.Length; w++)
-                {
-                    _all[w] |= value.All[w] & ~value.Partial[w];
-                    _partial[w] |= value.Partial[w];
-                }
-            }
-        }
-
-        var cells = 1.0;
-        for (var w = 0; w < _all.Length; w++)
-        {
-            if ((_all[w] & _partial[w]) != 0)
-            {
-                return;
-            }
-
-            cells *= StatesOf(w, _all[w] | _partial[w]);
-        }
-
-        cost = cells;
-    }
-
-    private double StatesOfUnion(TapeValue first, TapeValue second)
-    {
-        var cells = 1.0;
-        for (var w = 0; w < _draft.Words; w++)
-        {
-            cells *= StatesOf(w, first.All[w] | second.All[w]);
-        }
-
-        return cells;
-    }
-
-    private double StatesOf(int word, ulong bits)
-    {
-        var states = 1.0;
-        for (; bits != 0; bits &= bits - 1)
-        {
-            states *= _draft.Variables[(word << 6) + BitOperations.TrailingZeroCount(bits)].States;
-        }
-
-        return states;
     }
 }

@@ -95,9 +95,12 @@ internal readonly ref struct TapeRun<T, TLanes>
         for (var i = _tape.Steps.Length - 1; i >= 0; i--)
         {
             ref readonly var step = ref _tape.Steps[i];
-            Unscale(step, _scales[i]);
-            AddBackward(step.Cells);
-            MultiplyBackward(step);
+            if (step.IsLeftActive || step.IsRightActive)
+            {
+                Unscale(step, _scales[i]);
+                AddBackward(step.Cells);
+                MultiplyBackward(step);
+            }
         }
     }
 
@@ -105,11 +108,12 @@ internal readonly ref struct TapeRun<T, TLanes>
     private void Multiply(in TapeStep step)
     {
         ref var cells = ref MemoryMarshal.GetReference(_cells);
-        var products = _tape.Products.AsSpan(step.First, step.End - step.First);
-        for (var i = 0; i + 2 < products.Length; i += 3)
+        ref var places = ref MemoryMarshal.GetArrayDataReference(_tape.Products);
+        for (var i = step.First; i < step.End; i += 3)
         {
-            ref var sum = ref Unsafe.Add(ref cells, products[i + 2]);
-            sum = TLanes.Add(sum, TLanes.Multiply(Unsafe.Add(ref cells, products[i]), Unsafe.Add(ref cells, products[i + 1])));
+            ref var sum = ref Unsafe.Add(ref cells, Unsafe.Add(ref places, i + 2));
+            var product = TLanes.Multiply(Unsafe.Add(ref cells, Unsafe.Add(ref places, i)), Unsafe.Add(ref cells, Unsafe.Add(ref places, i + 1)));
+            sum = TLanes.Add(sum, product);
         }
     }
 
@@ -125,25 +129,27 @@ internal readonly ref struct TapeRun<T, TLanes>
 
     private void MultiplyBackward(in TapeStep step)
     {
-        ref var cells = ref MemoryMarshal.GetReference(_cells);
-        ref var derivatives = ref MemoryMarshal.GetReference(_derivatives);
-        var products = _tape.Products.AsSpan(step.First, step.End - step.First);
         if (step.IsLeftActive)
         {
-            for (var i = 0; i + 2 < products.Length; i += 3)
-            {
-                ref var left = ref Unsafe.Add(ref derivatives, products[i]);
-                left = TLanes.Add(left, TLanes.Multiply(Unsafe.Add(ref derivatives, products[i + 2]), Unsafe.Add(ref cells, products[i + 1])));
-            }
+            MultiplyBackward(step, 0, 1);
         }
 
         if (step.IsRightActive)
         {
-            for (var i = 0; i + 2 < products.Length; i += 3)
-            {
-                ref var right = ref Unsafe.Add(ref derivatives, products[i + 1]);
-                right = TLanes.Add(right, TLanes.Multiply(Unsafe.Add(ref derivatives, products[i + 2]), Unsafe.Add(ref cells, products[i])));
-            }
+            MultiplyBackward(step, 1, 0);
+        }
+    }
+
+    private void MultiplyBackward(in TapeStep step, int factor, int other)
+    {
+        ref var cells = ref MemoryMarshal.GetReference(_cells);
+        ref var derivatives = ref MemoryMarshal.GetReference(_derivatives);
+        ref var places = ref MemoryMarshal.GetArrayDataReference(_tape.Products);
+        for (var i = step.First; i < step.End; i += 3)
+        {
+            ref var sum = ref Unsafe.Add(ref derivatives, Unsafe.Add(ref places, i + factor));
+            var derivative = Unsafe.Add(ref derivatives, Unsafe.Add(ref places, i + 2));
+            sum = TLanes.Add(sum, TLanes.Multiply(derivative, Unsafe.Add(ref cells, Unsafe.Add(ref places, i + other))));
         }
     }
 

@@ -23,12 +23,14 @@ internal enum ValueOrigin : byte
 /// <remarks>Each value but "one" is used exactly once.</remarks>
 internal sealed class TapeValue(ValueOrigin origin, TapeVariable[] axes, int words)
 {
+    private bool? _isActive;
+
     public ValueOrigin Origin { get; } = origin;
 
     public TapeVariable[] Axes { get; } = axes;
 
     /// <summary>The axes as bits.</summary>
-    public ulong[] All { get; } = BitsOf(axes, words, _ => true);
+    public ulong[] All { get; } = BitsOf(axes, words);
 
     /// <summary>Axes that hold the latest of only some contributions.</summary>
     public ulong[] Partial { get; } = new ulong[words];
@@ -65,20 +67,68 @@ internal sealed class TapeValue(ValueOrigin origin, TapeVariable[] axes, int wor
     public int Cells { get; set; }
 
     /// <summary>Number of combinations of states.</summary>
-    public double States => Axes.Aggregate(1.0, (product, axis) => product * axis.States);
+    public double States { get; } = StatesOf(axes);
+
+    /// <summary>Whether it depends on a root, whose posterior may be read. A table from the network does not, nor does what was seen of a child.</summary>
+    public bool IsActive => Origin switch
+    {
+        ValueOrigin.Product => _isActive ??= Left!.IsActive || Right!.IsActive,
+        ValueOrigin.Local => Axes[0].Form == Gathering.None && Axes[0].Parents.Count == 0,
+        _ => false,
+    };
 
     public bool Has(TapeVariable variable) => (All[variable.Number >> 6] >> (variable.Number & 63) & 1) == 1;
 
     public bool IsPartial(TapeVariable variable) => (Partial[variable.Number >> 6] >> (variable.Number & 63) & 1) == 1;
 
+    public void SetPartial(TapeVariable variable, bool isPartial)
+    {
+        ref var word = ref Partial[variable.Number >> 6];
+        var bit = 1UL << (variable.Number & 63);
+        word = isPartial ? word | bit : word & ~bit;
+    }
+
     public int IndexOf(TapeVariable variable) => Array.IndexOf(Axes, variable);
 
-    public static ulong[] BitsOf(TapeVariable[] axes, int words, Predicate<TapeVariable> isWanted)
+    /// <summary>Axes in both whose contributions meet, axes in both, axes of one. The longest stretch without a sum comes last and so runs fastest.</summary>
+    public static List<TapeVariable> AxesOfProduct(TapeValue left, TapeValue right)
+    {
+        var axes = new List<TapeVariable>(left.Axes.Length + right.Axes.Length);
+        AddAxes(axes, left, right, isShared: true, isPartial: true);
+        AddAxes(axes, left, right, isShared: true, isPartial: false);
+        AddAxes(axes, right, left, isShared: false, isPartial: null);
+        AddAxes(axes, left, right, isShared: false, isPartial: null);
+        return axes;
+    }
+
+    private static void AddAxes(List<TapeVariable> axes, TapeValue from, TapeValue other, bool isShared, bool? isPartial)
+    {
+        foreach (var axis in from.Axes)
+        {
+            if (other.Has(axis) == isShared && (isPartial is null || from.IsPartial(axis) == isPartial))
+            {
+                axes.Add(axis);
+            }
+        }
+    }
+
+    private static double StatesOf(TapeVariable[] axes)
+    {
+        var states = 1.0;
+        foreach (var axis in axes)
+        {
+            states *= axis.States;
+        }
+
+        return states;
+    }
+
+    private static ulong[] BitsOf(TapeVariable[] axes, int words)
     {
         var bits = new ulong[words];
         foreach (var axis in axes)
         {
-            bits[axis.Number >> 6] |= isWanted(axis) ? 1UL << (axis.Number & 63) : 0;
+            bits[axis.Number >> 6] |= 1UL << (axis.Number & 63);
         }
 
         return bits;

@@ -16,33 +16,41 @@ internal enum Gathering : byte
     AtMost,
 }
 
-/// <summary>A variable of a tape: a node with its grades, or runs of them.</summary>
-internal sealed class TapeVariable(int number, int node, Gathering form, int[] runs, int grades)
+/// <summary>What the states of a variable stand for.</summary>
+/// <param name="Node">The node.</param>
+/// <param name="Form">In which form contributions to it enter.</param>
+/// <param name="Runs">First grade of each state; "before" and "at it" where only a grade seen is reached.</param>
+/// <param name="IsByGrade">Whether the states are the grades of the node, so that it can be read at one.</param>
+internal sealed record VariableStates(int Node, Gathering Form, int[] Runs, bool IsByGrade)
+{
+    public int Count => Runs.Length;
+}
+
+/// <summary>A variable while a tape is drawn up: a node with its grades, or runs of them.</summary>
+internal sealed class TapeVariable(int number, VariableStates states)
 {
     public int Number { get; } = number;
 
-    public int Node { get; } = node;
+    public VariableStates Shape { get; } = states;
 
-    public int States => Runs.Length;
+    public int Node => Shape.Node;
 
-    /// <summary>Whether its states are the grades of the node, so that it can be read at one.</summary>
-    public bool IsByGrade { get; } = form is Gathering.None or Gathering.Latest && runs.Length == grades;
+    public Gathering Form => Shape.Form;
 
-    public Gathering Form { get; } = form;
-
-    /// <summary>First grade of each state.</summary>
-    public int[] Runs { get; } = runs;
+    public int States => Shape.Count;
 
     /// <summary>Whether contributions may be missing: until then tables about it hold the latest of only some contributions, and cannot be read at a grade.</summary>
     public bool IsGathering { get; set; }
 
+    /// <summary>Whether it is summed out.</summary>
+    public bool IsGone { get; set; }
+
     /// <summary>Variables among the node's parents.</summary>
     public List<TapeVariable> Parents { get; } = [];
 
+    /// <summary>Variables the node is a parent of.</summary>
     public List<TapeVariable> Children { get; } = [];
 
     /// <summary>Values not used yet that have this variable as an axis.</summary>
     public List<TapeValue> Uses { get; } = [];
-
-    public bool IsGone { get; set; }
 }
