@@ -29,7 +29,7 @@ public class CaseTests
     {
         var observations = Case("ld4-002").Observations;
 
-        observations[0].ShouldBe(new Observation("power-unit", new Seen(GradeSet.Of(6))) { By = Skill.Owner, Trust = Observation.Doubtful });
+        (observations[0] with { Place = default }).ShouldBe(new Observation("power-unit", new Seen(GradeSet.Of(6))) { By = Skill.Owner, Trust = Observation.Doubtful });
         observations[1].Value.ShouldBeOfType<CannotTell>();
         observations[2].WhileWorking.ShouldBeTrue();
         observations[3].Value.ShouldBeOfType<Measured>().Quantity.Si.ShouldBe(24.6);
@@ -40,7 +40,7 @@ public class CaseTests
 
     [Fact]
     public void TriedRepair_IsAnObservation() =>
-        Case("ld4-003").Observations[2].ShouldBe(new Observation("renew-contactor", new Tried(TriedResult.NoChange)) { By = Skill.Workshop });
+        (Case("ld4-003").Observations[2] with { Place = default }).ShouldBe(new Observation("renew-contactor", new Tried(TriedResult.NoChange)) { By = Skill.Workshop });
 
     [Fact]
     public void Damage_IsKeptByGrade() => Case("ld4-007").Damaged.ShouldBe([new NodeGrades(Lift.Find<Finding>("main-fuse")!.Node, GradeSet.Of(1))]);

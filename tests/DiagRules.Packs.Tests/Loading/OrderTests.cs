@@ -83,7 +83,7 @@ public class OrderTests
             text.AppendLine(CultureInfo.InvariantCulture, $"{entry.GetType().Name} {entry.Id} {entry.Index} {entry.Title} {string.Join(',', entry.Only)} {Content(entry)}");
         }
 
-        return text.AppendJoin(',', pack.Cases.Select(recorded => $"{recorded.Id} {string.Join(' ', recorded.Observations)} {string.Join(',', recorded.Confirmed)}")).ToString();
+        return text.AppendJoin(',', pack.Cases.Select(recorded => $"{recorded.Id} {string.Join(' ', recorded.Observations.Select(observation => observation with { Place = default }))} {string.Join(',', recorded.Confirmed)}")).ToString();
     }
 
     private static string Content(Entry entry) => entry switch
