@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using DiagRules.Model;
+using DiagRules.Model.Problems;
 using DiagRules.Packs.Conditions;
 using DiagRules.Packs.Tree;
-using DiagRules.Model.Problems;
 
 namespace DiagRules.Packs.Binding;
 

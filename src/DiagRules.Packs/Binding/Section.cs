@@ -12,9 +12,18 @@ internal static class Section
 
     private static readonly FrozenDictionary<string, string> Nouns = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        [Readings] = "reading", [Findings] = "finding", [Effects] = "effect", [Causes] = "cause", [Preconditions] = "precondition",
-        [Parameters] = "parameter", [Complaints] = "complaint", [Rules] = "rule", [Checks] = "check", [Access] = "access state",
-        [Hazards] = "hazard", [Repairs] = "repair",
+        [Readings] = "reading",
+        [Findings] = "finding",
+        [Effects] = "effect",
+        [Causes] = "cause",
+        [Preconditions] = "precondition",
+        [Parameters] = "parameter",
+        [Complaints] = "complaint",
+        [Rules] = "rule",
+        [Checks] = "check",
+        [Access] = "access state",
+        [Hazards] = "hazard",
+        [Repairs] = "repair",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     public static ImmutableArray<string> All { get; } =

@@ -8,7 +8,8 @@ internal static class CommonKeys
     public static readonly KeySpec Only = new("only", new ScalarForm(ScalarKind.Chassis).List, "Chassis this entry is for; all of them when it is left out.");
 
     public static readonly KeySpec Accepts = new(
-        "accepts", new MapForm(ScalarKind.Code, Sentence), "Warnings that are accepted here, each with its reason.") { Example = "accepts: { DR5013: \"live by nature; area kept clear\" }" };
+        "accepts", new MapForm(ScalarKind.Code, Sentence), "Warnings that are accepted here, each with its reason.")
+    { Example = "accepts: { DR5013: \"live by nature; area kept clear\" }" };
 
     public static readonly KeySpec Title = new("title", Sentence, "What people read.") { IsRequired = true, Example = "title: Pump supply fuse" };
 
