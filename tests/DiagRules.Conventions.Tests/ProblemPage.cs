@@ -10,7 +10,7 @@ internal static class ProblemPage
 {
     public const string Meaning = "## What it means", Example = "## Example", Mending = "## How to mend it", Mended = "## Mended", Accepting = "## When to accept it";
 
-    private const string NoSample = "There is no sample: nothing raises this code yet.\n";
+    private const string NoSample = "There is no sample: no text of a pack raises this code.\n";
 
     /// <summary>All headings, in order.</summary>
     public static IReadOnlyList<string> Headings { get; } = [Meaning, Example, Mending, Mended, Accepting];
@@ -33,8 +33,8 @@ internal static class ProblemPage
 
     private static string Part(string code, string heading, IReadOnlyDictionary<string, string> parts) => heading switch
     {
-        Example => ProblemSamples.NotRaisedYet.ContainsKey(code) ? NoSample : Bad(code),
-        Mended => ProblemSamples.NotRaisedYet.ContainsKey(code) ? NoSample : Good(code),
+        Example => ProblemSamples.Without.Contains(code) ? NoSample : Bad(code),
+        Mended => ProblemSamples.Without.Contains(code) ? NoSample : Good(code),
         _ => parts.GetValueOrDefault(heading, ""),
     };
 
