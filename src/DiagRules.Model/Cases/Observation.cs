@@ -32,6 +32,14 @@ public sealed record Observation(string Id, ObservedValue Value)
 
     /// <summary>Where it is written, in a recorded case; "no particular place" otherwise.</summary>
     public SourcePlace Place { get; init; }
+
+    /// <summary>Whether both say the same; where they are written plays no part.</summary>
+    public bool Equals(Observation? other) =>
+        other is not null && Id == other.Id && Value == other.Value && By == other.By && Trust.Equals(other.Trust)
+        && WhileWorking == other.WhileWorking && At == other.At && Note == other.Note;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Id, Value, By, Trust, WhileWorking, At, Note);
 }
 
 /// <summary>What an observation says. Immutable.</summary>

@@ -8,8 +8,8 @@ public sealed class PlanOptions
     /// time, so that the answer does not depend on the machine. Every next step is looked at whatever the budget (with 0 that is all), so it may be exceeded by a little.
     /// </summary>
     /// <remarks>What is remembered during a search grows with the work up to a fixed number of positions, some tens of megabytes at the most.</remarks>
-    /// <value>Default 6 000 000: 10 to 15 ms of one core with 60 causes, 40 checks and 40 repairs. Not negative.</value>
-    public long WorkBudget { get; set; } = 6_000_000;
+    /// <value>Default 4 000 000: 15 to 20 ms of one core with 60 causes, 40 checks and 40 repairs. Not negative.</value>
+    public long WorkBudget { get; set; } = 4_000_000;
 
     /// <summary>Whether to look for the best plan of all where the situation is small enough.</summary>
     /// <value>Default true.</value>

@@ -22,7 +22,7 @@ public sealed class TestabilityStudyTests
     public void Worked_example_the_matrix_comes_through_the_pack()
     {
         Example.Causes.Select(cause => cause.Id).ShouldBe(Enumerable.Range(1, 10).Select(number => $"f{number}"), ignoreOrder: true);
-        Example.Checks.Where(check => !check.DecidesNothing).Select(check => check.Id).ShouldBe(["t1", "t2", "t3", "t4", "t5"]);
+        Example.Checks.Where(check => !check.DecidesNothing).Select(check => check.Id).ShouldBe([Model.Finding.Pattern, "t1", "t2", "t3", "t4", "t5"]);
         for (var cause = 0; cause < 10; cause++)
         {
             var row = string.Concat(Enumerable.Range(1, 5).Select(test => Example.Detects(cause, Check(Example, $"t{test}")) ? '1' : '0'));

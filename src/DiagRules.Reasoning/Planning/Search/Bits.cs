@@ -39,6 +39,13 @@ internal readonly struct Bits : IEquatable<Bits>, IComparable<Bits>
     /// <summary>The whole set as a mask; only for sets of up to 64.</summary>
     internal ulong Mask => _words.Length == 0 ? 0 : _words[0];
 
+    /// <summary>Changes one element in place; only for a set that nobody else holds.</summary>
+    internal void Set(int index, bool isMember)
+    {
+        var bit = 1UL << (index & 63);
+        _words[index >> 6] = isMember ? _words[index >> 6] | bit : _words[index >> 6] & ~bit;
+    }
+
     internal bool Contains(int index) => (_words[index >> 6] >> (index & 63) & 1) != 0;
 
     internal Bits With(int index)
@@ -62,6 +69,19 @@ internal readonly struct Bits : IEquatable<Bits>, IComparable<Bits>
         }
 
         return new Bits(words);
+    }
+
+    internal bool IsWithin(Bits other)
+    {
+        for (var i = 0; i < _words.Length; i++)
+        {
+            if ((_words[i] & ~other._words[i]) != 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     internal bool Overlaps(Bits other)

@@ -6,6 +6,8 @@ internal sealed class Board
     private readonly List<double[]> _buffers = [];
     private readonly UInt128[][] _outcomeKeys;
     private readonly UInt128[] _repairKeys;
+    private readonly Bits _closed;
+    private readonly Bits _tried;
 
     internal Board(CompiledSituation compiled, WorkMeter meter)
     {
@@ -15,6 +17,10 @@ internal sealed class Board
         Policy = new RepairPolicy(compiled, States, meter);
         Tried = new bool[compiled.Repairs.Length];
         Closed = new int[compiled.Checks.Length];
+        Answers = new int[compiled.Checks.Length];
+        Array.Fill(Answers, -1);
+        _closed = Bits.Empty(Closed.Length);
+        _tried = Bits.Empty(Tried.Length);
         var keys = new PositionKeys();
         _outcomeKeys = [.. compiled.Checks.Select(c => keys.Next(c.Outcomes.Length))];
         _repairKeys = keys.Next(compiled.Repairs.Length);
@@ -34,22 +40,26 @@ internal sealed class Board
     /// <summary>How many reasons there are not to do a check: done, or made pointless by an answer.</summary>
     internal int[] Closed { get; }
 
+    /// <summary>The answer each check gave on the way here; -1 when it was not done.</summary>
+    internal int[] Answers { get; }
+
     internal Position Start => new(Compiled.Prior, Weights.Sum(Compiled.Prior), States.Start, UInt128.Zero);
 
     internal bool IsPlannable(int check) => Closed[check] == 0 && Compiled.Checks[check].IsWorthPlanning;
 
-    internal Bits ClosedChecks() => Bits.Of(Closed.Length, c => Closed[c] > 0);
-
-    internal Bits TriedRepairs() => Bits.Of(Tried.Length, r => Tried[r]);
+    /// <summary>Whether a plan can be followed from here as it stands.</summary>
+    internal bool CanFollow(PlanVector plan, OpenState state) =>
+        !plan.Checks.Overlaps(_closed) && !plan.Repairs.Overlaps(_tried) && OpenStates.IsOpenEnough(plan.Start, state);
 
     /// <summary>Moves to what one answer of a check leaves, writing its weights into the buffer of the given depth. <see cref="LeaveOutcome"/> moves back.</summary>
     internal Position EnterOutcome(in Position from, int check, int outcome, OpenState opened, int depth)
     {
         var compiled = Compiled.Checks[check].Outcomes[outcome];
-        Closed[check]++;
+        Answers[check] = outcome;
+        Close(check, 1);
         foreach (var other in compiled.Pointless)
         {
-            Closed[other]++;
+            Close(other, 1);
         }
 
         var weights = Buffer(depth);
@@ -59,10 +69,11 @@ internal sealed class Board
 
     internal void LeaveOutcome(int check, int outcome)
     {
-        Closed[check]--;
+        Answers[check] = -1;
+        Close(check, -1);
         foreach (var other in Compiled.Checks[check].Outcomes[outcome].Pointless)
         {
-            Closed[other]--;
+            Close(other, -1);
         }
     }
 
@@ -70,14 +81,25 @@ internal sealed class Board
     internal Position EnterRepair(in Position from, int repair, int depth)
     {
         Tried[repair] = true;
+        _tried.Set(repair, true);
         var weights = Buffer(depth);
         var mass = Weights.Multiply(from.Weights, Compiled.Repairs[repair].Keeps, weights);
         return new Position(weights, mass, from.State.AfterRepair(repair), from.Key ^ _repairKeys[repair]);
     }
 
-    internal void LeaveRepair(int repair) => Tried[repair] = false;
+    internal void LeaveRepair(int repair)
+    {
+        Tried[repair] = false;
+        _tried.Set(repair, false);
+    }
 
     internal double PolicyCost(in Position at) => at.Mass > 0 ? Policy.Cost(at.Weights, at.Mass, at.State, Tried) : 0;
+
+    private void Close(int check, int reasons)
+    {
+        Closed[check] += reasons;
+        _closed.Set(check, Closed[check] > 0);
+    }
 
     private double[] Buffer(int depth)
     {

@@ -7,7 +7,9 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// <param name="Gate">Its bit in <see cref="OpenState"/> when a repair comes after it; -1 otherwise.</param>
 /// <param name="Outcomes">The answers that are possible.</param>
 /// <param name="IsWorthPlanning">False when it can neither tell hypotheses apart nor clear the way for a repair.</param>
-internal sealed record CompiledCheck(int Index, double Cost, int[] Needs, int Gate, CompiledOutcome[] Outcomes, bool IsWorthPlanning);
+/// <param name="Doubt">How uncertain the answer is even under a known hypothesis: its entropy in nats, padded.</param>
+internal sealed record CompiledCheck(
+    int Index, double Cost, int[] Needs, int Gate, CompiledOutcome[] Outcomes, bool IsWorthPlanning, double[] Doubt);
 
 /// <param name="Index">Index in the situation.</param>
 /// <param name="Likelihood">P(answer | hypothesis), padded.</param>

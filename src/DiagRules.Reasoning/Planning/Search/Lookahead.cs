@@ -5,217 +5,246 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// </summary>
 /// <remarks>
 /// A node is opened only while the most that could still be saved below it (best plan known minus lower bound, both weighted with the probability
-/// of coming there) is above a tolerance. Its steps are ranked by one look at what the plans known so far would cost after each of
-/// their answers (<see cref="StepRanking"/>), and the few best are followed up.
+/// of coming there) is above a tolerance. The checks that tell most per cost (<see cref="StepRanking"/>) and the best repair are followed up.
+/// Whatever plan is known before a step is followed after it as well (<see cref="PlanReuse"/>), so that a step is never rated worse than itself
+/// and that plan.
 /// </remarks>
 internal sealed class Lookahead
 {
     private const int MostMemories = 20_000;
     private const int DeepestAllowed = 40;
 
+    /// <summary>Up to this many nodes a plan is small enough to be fitted to the last branch.</summary>
+    private const int MostOfASmallPlan = 500;
+
     private readonly Board _board;
     private readonly CompiledSituation _compiled;
-    private readonly PlanPool _pool;
     private readonly StepRanking _stepRanking;
+    private readonly RepairEndings _endings;
+    private readonly PlanPool _pool;
+    private readonly PlanReuse _reuse;
     private readonly Dictionary<(UInt128, int), Memory> _memory = [];
-    private readonly List<Ranking> _rankings = [];
-    private readonly List<RepairTrace> _trace = [];
     private double _tolerance;
-    private double _breadth;
+    private int _width;
 
     internal Lookahead(Board board)
     {
         _board = board;
         _compiled = board.Compiled;
+        _stepRanking = new StepRanking(board);
+        _endings = new RepairEndings(board);
         _pool = new PlanPool(board);
-        _stepRanking = new StepRanking(board, _pool);
+        _reuse = new PlanReuse(board, _pool, _endings);
     }
 
     /// <summary>The most steps looked ahead since this was set.</summary>
     internal int Deepest { get; set; }
 
-    /// <summary>Takes up the base policy and, for every repair, the plan that begins with it: the plans to start from.</summary>
-    internal void Prepare(in Position start)
-    {
-        Repairs(start);
-        for (var r = 0; r < _compiled.Repairs.Length; r++)
-        {
-            if (_compiled.Repairs[r].IsWorthPlanning && double.IsFinite(start.State.RepairCosts[r]))
-            {
-                var next = _board.EnterRepair(start, r, 1);
-                var then = Repairs(next);
-                _board.LeaveRepair(r);
-                _pool.Add(AfterRepair(start.State, r, then));
-            }
-        }
-    }
+    /// <summary>How many nodes were opened.</summary>
+    internal int Nodes { get; private set; }
+
+    /// <summary>The steps that tell most per cost: checks and complements of repairs.</summary>
+    internal int[] Telling(in Position at, int count) => _stepRanking.Best(at, count);
 
     /// <summary>Begins another pass; what was found in earlier ones is kept.</summary>
     /// <param name="tolerance">The most that a node may leave unsaved, in expected cost of the whole job.</param>
-    /// <param name="breadth">0: the best step of each node is followed up; above, more of them where much can be saved.</param>
-    internal void Restart(double tolerance, double breadth)
+    /// <param name="width">How many steps are followed up at each node.</param>
+    internal void Restart(double tolerance, int width)
     {
         _tolerance = tolerance;
-        _breadth = breadth;
+        _width = width;
     }
 
     /// <summary>The expected cost of a check and what is best after it as far as is known; more than the limit when it is not below that.</summary>
-    internal double Check(in Position at, int check, double limit, int depth, out PlanVector? plan)
+    /// <param name="at">Where.</param>
+    /// <param name="check">Which.</param>
+    /// <param name="guide">A plan known before the check; null when there is none.</param>
+    /// <param name="limit">What it must stay below.</param>
+    /// <param name="depth">The depth of the position.</param>
+    /// <param name="plan">The plan, when it stays below the limit.</param>
+    internal double Check(in Position at, int check, PlanVector? guide, double limit, int depth, out PlanVector? plan)
     {
         var opened = at.State.AfterCheck(check, out var cost);
-        var outcomes = _compiled.Checks[check].Outcomes;
-        var continuations = new PlanVector[outcomes.Length];
-        var costs = new double[_compiled.Width];
-        Array.Fill(costs, cost, 0, _compiled.HypothesisCount);
+        var then = new PlanVector[_compiled.Checks[check].Outcomes.Length];
         var total = cost * at.Mass;
-        for (var o = 0; o < outcomes.Length && total < limit; o++)
+        var floors = double.IsInfinity(limit) ? 0 : Floors(at, check, opened);
+        plan = null;
+        for (var o = 0; o < then.Length; o++)
         {
+            if (total + floors >= limit)
+            {
+                return total + floors;
+            }
+
             var next = _board.EnterOutcome(at, check, o, opened, depth);
-            continuations[o] = Value(next, depth + 1, out var value);
+            then[o] = Value(next, guide, depth + 1, out var value);
+            floors -= double.IsInfinity(limit) ? 0 : next.Floor;
             _board.LeaveOutcome(check, o);
             total += value;
-            Weights.AddProduct(outcomes[o].Likelihood, continuations[o].Costs, costs);
         }
 
-        plan = total < limit ? PlanVector.After(costs, at.State, check, -1, continuations, _compiled) : null;
+        plan = total < limit ? PlanVector.AfterCheck(_compiled, at.State, check, then) : null;
         return total;
     }
 
-    internal double Repair(in Position at, int repair, int depth, out PlanVector plan)
+    /// <summary>What it costs to do a check first and then to follow a plan that is known already.</summary>
+    internal double CheckThen(in Position at, int check, PlanVector guide)
+    {
+        var opened = at.State.AfterCheck(check, out var cost);
+        var total = cost * at.Mass;
+        for (var o = 0; o < _compiled.Checks[check].Outcomes.Length; o++)
+        {
+            var next = _board.EnterOutcome(at, check, o, opened, 1);
+            total += next.Mass > 0 ? Then(next, guide) : 0;
+            _board.LeaveOutcome(check, o);
+        }
+
+        return total;
+    }
+
+    /// <summary>What it costs to try a repair first and then to follow a plan that is known already.</summary>
+    internal double RepairThen(in Position at, int repair, PlanVector guide)
+    {
+        var next = _board.EnterRepair(at, repair, 1);
+        var total = (at.State.RepairCosts[repair] * at.Mass) + (next.Mass > 0 ? Then(next, guide) : 0);
+        _board.LeaveRepair(repair);
+        return total;
+    }
+
+    private double Then(in Position at, PlanVector guide)
+    {
+        _pool.Best(at, out var value);
+        value = Math.Min(value, _reuse.Cost(guide, at, 2, Nodes > MostOfASmallPlan ? PlanReuse.Negligible : 0));
+        return _memory.TryGetValue(at.Memo, out var known) ? Math.Min(value, known.Value) : value;
+    }
+
+    private double Floors(in Position at, int check, OpenState opened)
+    {
+        var floors = 0.0;
+        foreach (var outcome in _compiled.Checks[check].Outcomes)
+        {
+            floors += Weights.Dot(at.Weights, outcome.Likelihood, opened.AfterOutcome(outcome).Floor);
+        }
+
+        return floors;
+    }
+
+    internal double Repair(in Position at, int repair, PlanVector? guide, int depth, out PlanVector plan)
     {
         var next = _board.EnterRepair(at, repair, depth);
-        var then = Value(next, depth + 1, out var value);
+        var then = Value(next, guide, depth + 1, out var value);
         _board.LeaveRepair(repair);
-        plan = AfterRepair(at.State, repair, then);
+        plan = PlanVector.AfterRepair(_compiled, at.State, repair, then);
         return (at.State.RepairCosts[repair] * at.Mass) + value;
     }
 
-    private PlanVector AfterRepair(OpenState state, int repair, PlanVector then)
-    {
-        var costs = new double[_compiled.Width];
-        Array.Fill(costs, state.RepairCosts[repair], 0, _compiled.HypothesisCount);
-        Weights.AddProduct(_compiled.Repairs[repair].Keeps, then.Costs, costs);
-        return PlanVector.After(costs, state, -1, repair, [then], _compiled);
-    }
-
     /// <summary>The best plan known from a position, looked for as long as the tolerance asks for it.</summary>
-    private PlanVector Value(in Position at, int depth, out double value)
+    private PlanVector Value(in Position at, PlanVector? guide, int depth, out double value)
     {
         Deepest = Math.Max(Deepest, depth);
         if (at.Mass <= 0)
         {
             value = 0;
-            return PlanVector.Specialist(_compiled, at.State);
+            return _endings.None(at.State);
         }
 
-        if (_memory.TryGetValue(at.Memo, out var known) && known.Tolerance <= _tolerance)
+        var plan = Ready(at, guide, out value);
+        var floor = at.Floor;
+        if (plan is not null && value - floor <= _tolerance)
         {
-            value = known.Value;
-            return known.Plan;
+            return plan;
         }
 
-        var plan = Known(at, known, out value);
-        var gap = value - at.Floor;
-        if (gap > _tolerance && depth < DeepestAllowed && !_board.Meter.IsExhausted)
+        var isKnown = _memory.TryGetValue(at.Memo, out var known);
+        if (isKnown)
         {
-            plan = Follow(at, plan, gap, depth, ref value);
-            Remember(at, plan, value);
+            Better(known.Plan, known.Value, ref plan, ref value);
+        }
+        else
+        {
+            known = new Memory(End(at, ref plan, ref value), value, double.PositiveInfinity, [], 0);
+        }
+
+        if (guide is not null && plan != guide && value - floor > _tolerance)
+        {
+            plan = _reuse.Fit(guide, at, depth, ref value) ?? plan;
+        }
+
+        if (value - floor > _tolerance && (known.Tolerance > _tolerance || known.Width < _width) && depth < DeepestAllowed && !_board.Meter.IsExhausted)
+        {
+            var steps = known.Width >= _width ? known.Steps : _stepRanking.Best(at, _width);
+            plan = Follow(at, plan!, steps, depth, ref value);
+            known = known with { Steps = steps, Width = _width, Tolerance = _board.Meter.IsExhausted ? double.PositiveInfinity : _tolerance };
+        }
+
+        if (_memory.Count < MostMemories || isKnown)
+        {
+            _memory[at.Memo] = known with { Plan = plan!, Value = value };
+        }
+
+        return plan!;
+    }
+
+    /// <summary>The cheapest plan at hand that can be followed as it stands.</summary>
+    private PlanVector? Ready(in Position at, PlanVector? guide, out double value)
+    {
+        var plan = _pool.Best(at, out value);
+        if (guide is not null && _board.CanFollow(guide, at.State))
+        {
+            Better(guide, Weights.Dot(at.Weights, guide.Costs), ref plan, ref value);
         }
 
         return plan;
     }
 
-    /// <summary>The best of what is remembered, of the pool and of the base policy.</summary>
-    private PlanVector Known(in Position at, Memory known, out double value)
+    /// <summary>Repairs alone; worth remembering as a plan where they beat what is at hand.</summary>
+    private PlanVector End(in Position at, ref PlanVector? plan, ref double value)
     {
-        var plan = _pool.Select(at, out var least);
-        if (known.Plan is not null && known.Value < least)
+        var before = value;
+        var ending = _endings.Best(at, isWanted: true, out var cost)!;
+        Better(ending, cost, ref plan, ref value);
+        if (value < before * (1 - 1e-12))
         {
-            (plan, least) = (known.Plan, known.Value);
+            _pool.Add(ending);
         }
 
-        if (plan is not null && least - at.Floor <= _tolerance)
-        {
-            value = least;
-            return plan;
-        }
-
-        _trace.Clear();
-        var repairsOnly = _board.Policy.Cost(at.Weights, at.Mass, at.State, _board.Tried, _trace);
-        if (plan is not null && least <= repairsOnly * (1 + 1e-12))
-        {
-            value = least;
-            return plan;
-        }
-
-        value = repairsOnly;
-        plan = PlanVector.Sequence(_compiled, at.State, _trace);
-        _pool.Add(plan);
-        return plan;
+        return plan!;
     }
 
-    private PlanVector Follow(in Position at, PlanVector plan, double gap, int depth, ref double value)
+    private PlanVector Follow(in Position at, PlanVector plan, int[] steps, int depth, ref double value)
     {
-        var ranking = RankingAt(depth);
-        _stepRanking.Rank(at, value, ranking);
-        var width = Math.Min(ranking.Count, Width(gap));
-        var isNew = false;
-        for (var i = 0; i < width && !_board.Meter.IsExhausted; i++)
+        Nodes++;
+        foreach (var step in steps)
         {
-            var step = ranking[i].Step;
+            if (_board.Meter.IsExhausted)
+            {
+                break;
+            }
+
             PlanVector? found;
-            var total = step < 0 ? Repair(at, ~step, depth, out found!) : Check(at, step, value, depth, out found);
+            var total = step < 0 ? Repair(at, ~step, plan, depth, out found!) : Check(at, step, plan, value, depth, out found);
             if (total < value)
             {
-                (value, plan, isNew) = (total, found!, true);
+                (value, plan) = (total, found!);
+                _pool.Add(plan);
             }
         }
 
-        if (isNew)
-        {
-            _pool.Add(plan);
-        }
-
         return plan;
     }
 
-    private void Remember(in Position at, PlanVector plan, double value)
+    private static void Better(PlanVector found, double cost, ref PlanVector? plan, ref double value)
     {
-        if (_memory.Count < MostMemories && !_board.Meter.IsExhausted)
+        if (cost < value)
         {
-            _memory[at.Memo] = new Memory(plan, value, _tolerance);
+            (plan, value) = (found, cost);
         }
     }
 
-    private PlanVector Repairs(in Position at)
-    {
-        _trace.Clear();
-        if (at.Mass > 0)
-        {
-            _board.Policy.Cost(at.Weights, at.Mass, at.State, _board.Tried, _trace);
-        }
-
-        var plan = PlanVector.Sequence(_compiled, at.State, _trace);
-        if (_trace.Count > 0)
-        {
-            _pool.Add(plan);
-        }
-
-        return plan;
-    }
-
-    /// <summary>Where more can be saved more steps are followed up.</summary>
-    private int Width(double gap) => 1 + (int)(_breadth * Math.Log2(Math.Max(1, gap / (4 * _tolerance))));
-
-    private Ranking RankingAt(int depth)
-    {
-        while (_rankings.Count <= depth)
-        {
-            _rankings.Add(new Ranking(_compiled.Checks.Length + _compiled.Repairs.Length));
-        }
-
-        return _rankings[depth];
-    }
-
-    private readonly record struct Memory(PlanVector Plan, double Value, double Tolerance);
+    /// <param name="Plan">The best plan known.</param>
+    /// <param name="Value">What it costs.</param>
+    /// <param name="Tolerance">The closest tolerance it was looked for with.</param>
+    /// <param name="Steps">The steps that were followed up.</param>
+    /// <param name="Width">How many were asked for; there may be fewer.</param>
+    private readonly record struct Memory(PlanVector Plan, double Value, double Tolerance, int[] Steps, int Width);
 }

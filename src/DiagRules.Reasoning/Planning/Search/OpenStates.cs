@@ -29,6 +29,13 @@ internal sealed class OpenStates
 
     internal OpenState Start { get; }
 
+    /// <summary>
+    /// Whether a plan that reckons with one state costs at most what it says in another. With more open it does: whoever follows its openings one by
+    /// one and leaves out those that are open already never has less open than it reckons with.
+    /// </summary>
+    internal static bool IsOpenEnough(OpenState reckoned, OpenState actual) =>
+        ReferenceEquals(reckoned, actual) || reckoned.Contents.IsWithin(actual.Contents);
+
     internal OpenState Find(Bits contents)
     {
         if (!_states.TryGetValue(contents, out var state))

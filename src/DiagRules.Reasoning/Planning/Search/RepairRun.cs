@@ -147,7 +147,13 @@ internal sealed class RepairRun
 
     private void OpenInSequence(int repair)
     {
+        var before = _state;
         _state = _state.AfterRepair(repair);
+        if (ReferenceEquals(before, _state))
+        {
+            return;
+        }
+
         foreach (var r in Active)
         {
             if (_costs[r] != _state.RepairCosts[r])

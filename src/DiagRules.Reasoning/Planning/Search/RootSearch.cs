@@ -3,14 +3,24 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// <summary>Works out every first step: a look at each, then the promising ones deeper and deeper, exactly where that is within reach.</summary>
 internal sealed class RootSearch
 {
-    /// <summary>
-    /// What the passes of the lookahead leave unsaved at a node (a share of the expected cost), whether they branch out, and how many first steps
-    /// they follow up. Deep and narrow comes first: following good plans to their end gains more than choosing among many cut short.
-    /// </summary>
-    private static readonly (double Tolerance, double Breadth, int Steps)[] Passes =
-        [(0.04, 0, 8), (0.005, 0, 4), (0.0015, 0.5, 4), (0.0005, 0.5, 4), (0.00015, 0.5, 4)];
+    /// <summary>What the first round of the lookahead leaves unsaved at a node, as a share of the expected cost.</summary>
+    private const double FirstTolerance = 0.08;
 
-    private const int PassesBeforeExact = 2;
+    /// <summary>Rounds get closer by this factor where the work left allows it.</summary>
+    private const double Closer = 0.25;
+
+    /// <summary>From this share of the expected cost on it gains more to try other steps than to look closer still.</summary>
+    private const double CloseEnough = 1e-4;
+
+    /// <summary>The share of the specialist's price that the first look leaves unsaved after each answer.</summary>
+    private const double FirstLook = 0.02;
+
+    private const int MostRounds = 40;
+
+    private const int RoundsBeforeExact = 3;
+
+    /// <summary>How many first steps each round follows up, the last number again and again.</summary>
+    private static readonly int[] Candidates = [8, 4, 2, 1];
 
     /// <summary>What a position of the exact search costs on average, bounds considered.</summary>
     private const double WorkOfAPosition = 20;
@@ -22,6 +32,9 @@ internal sealed class RootSearch
     private readonly bool _searchExactly;
     private readonly List<RepairTrace> _trace = [];
     private readonly List<RootStep> _steps = [];
+    private PlanVector? _best;
+    private PlanVector? _guide;
+    private double _bestValue;
 
     internal RootSearch(CompiledSituation compiled, WorkMeter meter, bool searchExactly)
     {
@@ -38,7 +51,6 @@ internal sealed class RootSearch
         var repairsOnly = _board.Policy.Cost(start.Weights, start.Mass, start.State, _board.Tried, _trace);
         repairsOnly = _trace.Count == 0 ? _compiled.SpecialistCost : Math.Min(repairsOnly, _compiled.SpecialistCost);
         List(start);
-        _lookahead.Prepare(start);
         LookOnce(start);
         CreditRepairsOnly(start, repairsOnly);
         var isExact = Deepen(start);
@@ -73,13 +85,29 @@ internal sealed class RootSearch
     {
         var limit = _meter.Limit;
         _meter.Limit = long.MinValue;
-        _lookahead.Restart(0, 0);
+        _lookahead.Restart(FirstLook * _compiled.SpecialistCost, 1);
         foreach (var step in _steps.Where(s => !s.IsExact))
         {
             Follow(start, step);
         }
 
         _meter.Limit = limit;
+    }
+
+    /// <summary>Whatever is done first, the best plan known can be followed after it.</summary>
+    private void Reconcile(Position start)
+    {
+        if (_best is not { } guide)
+        {
+            return;
+        }
+
+        foreach (var step in _steps.Where(s => !s.IsExact))
+        {
+            step.Improve(
+                step.Kind == StepKind.Check ? _lookahead.CheckThen(start, step.Compiled, guide) : _lookahead.RepairThen(start, step.Compiled, guide),
+                step.Depth);
+        }
     }
 
     /// <summary>Repairs without further checks are a plan as well, of the step that they begin with.</summary>
@@ -101,25 +129,25 @@ internal sealed class RootSearch
     /// <summary>Whether the best step is proven to be the best.</summary>
     private bool Deepen(Position start)
     {
-        var isDeeper = false;
-        for (var pass = 0; pass < Passes.Length && !_meter.IsExhausted; pass++)
+        var (tolerance, width) = (FirstTolerance * Best().Total, 1);
+        for (var round = 0; round < MostRounds && !_meter.IsExhausted; round++)
         {
             // Good plans in hand first: they cut most of the exact search short.
-            if (pass == PassesBeforeExact && _searchExactly && IsWithinReach() && SolveExactly(start))
+            if (round == RoundsBeforeExact && _searchExactly && IsWithinReach() && SolveExactly(start))
             {
                 return true;
             }
 
-            Deepen(start, Passes[pass]);
-            isDeeper = true;
+            var before = _meter.Spent;
+            Deepen(start, tolerance, width, CandidatesOf(round));
+            tolerance = Next(tolerance, (double)(_meter.Spent - before) / CandidatesOf(round) * CandidatesOf(round + 1));
+            if (tolerance < CloseEnough * Best().Total)
+            {
+                (tolerance, width) = (FirstTolerance * Best().Total, width + 1);
+            }
         }
 
-        if (isDeeper)
-        {
-            // Steps that were not followed up get the benefit of the plans found meanwhile.
-            LookOnce(start);
-        }
-
+        Reconcile(start);
         var best = Best();
         var isExact = best.Total <= start.Floor + (_compiled.SpecialistCost * 1e-13);
         if (isExact)
@@ -130,25 +158,68 @@ internal sealed class RootSearch
         return isExact;
     }
 
-    private void Deepen(Position start, (double Tolerance, double Breadth, int Steps) pass)
+    private static int CandidatesOf(int round) => Candidates[Math.Min(round, Candidates.Length - 1)];
+
+    /// <summary>A closer tolerance that the work left is likely to suffice for; the work grows about as the tolerance falls.</summary>
+    private double Next(double tolerance, double work)
     {
-        _lookahead.Restart(pass.Tolerance * Best().Total, pass.Breadth);
-        foreach (var step in _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle).OrderBy(s => s.Total).Take(pass.Steps).ToList())
+        var left = Math.Max(1.0, _meter.Limit - _meter.Spent);
+        return tolerance * Math.Max(Closer, Math.Min(0.7, work / left));
+    }
+
+    private void Deepen(Position start, double tolerance, int width, int count)
+    {
+        var limit = _meter.Limit;
+        var steps = Chosen(start, count);
+        _lookahead.Restart(tolerance, width);
+        for (var i = 0; i < steps.Count && !_meter.IsExhausted; i++)
         {
-            Follow(start, step);
+            // What one step leaves over goes to the next.
+            _meter.Limit = _meter.Spent + ((limit - _meter.Spent) / (steps.Count - i));
+            _guide = _best;
+            Follow(start, steps[i]);
+            _meter.Limit = limit;
         }
+    }
+
+    /// <summary>The first steps to follow up: those with the best plans known; in the first round also those that tell most per cost.</summary>
+    private List<RootStep> Chosen(Position start, int count)
+    {
+        var able = _steps.Where(s => s.Kind != StepKind.Specialist && !s.IsIdle);
+        if (count < Candidates[0])
+        {
+            return [.. able.OrderBy(s => s.Total).Take(count)];
+        }
+
+        var telling = _lookahead.Telling(start, count / 2);
+        return [.. able.OrderBy(s => !telling.Contains(s.Kind == StepKind.Check ? s.Compiled : ~s.Compiled)).ThenBy(s => s.Total).Take(count)];
     }
 
     private void Follow(Position start, RootStep step)
     {
         _lookahead.Deepest = 1;
+        PlanVector? plan = null;
         if (step.Kind == StepKind.Check)
         {
-            step.Improve(_lookahead.Check(start, step.Compiled, double.PositiveInfinity, 1, out _), _lookahead.Deepest);
+            step.Improve(_lookahead.Check(start, step.Compiled, _guide, double.PositiveInfinity, 1, out plan), _lookahead.Deepest);
         }
         else if (step.Kind == StepKind.Repair)
         {
-            step.Improve(_lookahead.Repair(start, step.Compiled, 1, out _), _lookahead.Deepest);
+            step.Improve(_lookahead.Repair(start, step.Compiled, _guide, 1, out plan), _lookahead.Deepest);
+        }
+
+        if (plan is not null)
+        {
+            Keep(start, plan);
+        }
+    }
+
+    private void Keep(Position start, PlanVector plan)
+    {
+        var value = Weights.Dot(start.Weights, plan.Costs);
+        if (_best is null || value < _bestValue)
+        {
+            (_best, _bestValue) = (plan, value);
         }
     }
 

@@ -172,7 +172,22 @@ internal sealed class SituationCompiler
             }
         }
 
-        return new CompiledCheck(index, check.Cost, Needs(check.Needs), _gateOfCheck[index], [.. outcomes], opensTheWay || tellsApart);
+        return new CompiledCheck(index, check.Cost, Needs(check.Needs), _gateOfCheck[index], [.. outcomes], opensTheWay || tellsApart, Doubt(outcomes));
+    }
+
+    private double[] Doubt(List<CompiledOutcome> outcomes)
+    {
+        var doubt = new double[_width];
+        foreach (var outcome in outcomes)
+        {
+            for (var h = 0; h < Hypotheses.Length; h++)
+            {
+                var likelihood = outcome.Likelihood[h];
+                doubt[h] -= likelihood > 0 ? likelihood * Math.Log(likelihood) : 0;
+            }
+        }
+
+        return doubt;
     }
 
     private double[] Row(PlanOutcome outcome)

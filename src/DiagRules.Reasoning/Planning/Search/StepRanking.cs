@@ -1,110 +1,177 @@
 namespace DiagRules.Reasoning.Planning.Search;
 
-/// <summary>Ranks the steps at a position by one look ahead, to choose those worth following up. Its numbers are promises, not plans.</summary>
+/// <summary>Chooses the steps that tell most per cost at a position, to be followed up.</summary>
 /// <remarks>
-/// A check promises what the plans in the pool would cost after its answers. (Crediting it in advance with the access that it opens for repairs was
-/// tried and led the search astray: plans that share the access turn up by themselves once the check is followed up.)
-/// Checks behind the same closed access are looked at together as well: the access is charged once against the best of them, half of the gain of the
-/// second best, a quarter of the third and so on, since what they tell overlaps. So one dear access is not turned down check by check.
+/// What a step tells is the mutual information of its answer and what is wrong (Shannon 1948), which looks beyond the next repair as no single look at
+/// costs does. With <c>H(w) = |w| log |w| - sum of w log w</c> a check tells <c>H(w) - sum over answers of H(w P(answer))</c>; that takes one dot
+/// product for each answer and one with <see cref="CompiledCheck.Doubt"/>. A repair tells <c>H(w) - H(w (1 - cures))</c>: nothing is left to find out
+/// once it has cured. Its price is lost only when it was in vain; otherwise it was to be paid anyway.
+/// Checks behind the same closed access are looked at together as well: the access is charged once against what the best of them tells, half of
+/// the second best, a quarter of the third and so on, since what they tell overlaps. So one dear access is not turned down check by check.
 /// </remarks>
-internal sealed class StepRanking(Board board, PlanPool pool)
+internal sealed class StepRanking
 {
-    private readonly double[] _weights = new double[board.Compiled.Width];
-    private readonly double[] _gains = new double[board.Compiled.Checks.Length];
-    private readonly double[] _sorted = new double[board.Compiled.Checks.Length];
+    /// <summary>No step tells anything.</summary>
+    private const int None = int.MaxValue;
 
-    /// <summary>Fills the ranking, best first.</summary>
-    /// <param name="at">Where.</param>
-    /// <param name="known">What the best plan known costs from there.</param>
-    /// <param name="ranking">Receives the steps.</param>
-    internal void Rank(in Position at, double known, Ranking ranking)
+    /// <summary>What tells less than this, in nats, tells nothing but rounding.</summary>
+    private const double Least = 1e-9;
+
+    private readonly Board _board;
+    private readonly double[] _told;
+    private readonly double[] _checkRates;
+    private readonly double[] _repairRates;
+    private readonly int[] _group;
+    private readonly double _free;
+
+    internal StepRanking(Board board)
     {
-        ranking.Clear();
-        pool.Select(at, out _);
-        for (var c = 0; c < board.Compiled.Checks.Length; c++)
+        _board = board;
+        _told = new double[board.Compiled.Checks.Length];
+        _checkRates = new double[_told.Length];
+        _group = new int[_told.Length];
+        _repairRates = new double[board.Compiled.Repairs.Length];
+        _free = Math.Max(board.Compiled.SpecialistCost, 1e-9) * 1e-6;
+    }
+
+    /// <summary>The best steps, best first: checks, and the complements of repairs.</summary>
+    internal int[] Best(in Position at, int count)
+    {
+        Rate(at);
+        var best = new List<int>(count);
+        while (best.Count < count && TakeBest() is var step && step != None)
         {
-            _gains[c] = 0;
-            if (board.IsPlannable(c))
+            best.Add(step);
+        }
+
+        return [.. best];
+    }
+
+    private int TakeBest()
+    {
+        var check = Largest(_checkRates, out var ofCheck);
+        var repair = Largest(_repairRates, out var ofRepair);
+        if (ofCheck <= 0 && ofRepair <= 0)
+        {
+            return None;
+        }
+
+        if (ofCheck >= ofRepair)
+        {
+            _checkRates[check] = 0;
+            return check;
+        }
+
+        _repairRates[repair] = 0;
+        return ~repair;
+    }
+
+    private static int Largest(double[] rates, out double largest)
+    {
+        var best = -1;
+        largest = 0;
+        for (var i = 0; i < rates.Length; i++)
+        {
+            (best, largest) = rates[i] > largest ? (i, rates[i]) : (best, largest);
+        }
+
+        return best;
+    }
+
+    private void Rate(in Position at)
+    {
+        for (var c = 0; c < _told.Length; c++)
+        {
+            _told[c] = _board.IsPlannable(c) ? ToldByCheck(at, c) : 0;
+            _checkRates[c] = 0;
+            if (_told[c] > Least * at.Mass)
             {
-                var opened = at.State.AfterCheck(c, out var cost);
-                var promise = (cost * at.Mass) + AfterCheck(at, c, opened);
-                _gains[c] = known - promise + ((cost - board.Compiled.Checks[c].Cost) * at.Mass);
-                ranking.Add(c, promise);
+                at.State.AfterCheck(c, out var cost);
+                _checkRates[c] = _told[c] / Math.Max(cost, _free);
             }
         }
 
-        Bundles(at, known, ranking);
-        for (var r = 0; r < board.Tried.Length; r++)
+        foreach (var group in _board.Compiled.CheckGroups)
         {
-            var repair = board.Compiled.Repairs[r];
-            if (!board.Tried[r] && at.State.IsReady(repair) && Array.Exists(repair.Cures, at.Cures))
-            {
-                ranking.Add(~r, (at.State.RepairCosts[r] * at.Mass) + AfterRepair(at, r));
-            }
+            RateTogether(at, group);
         }
 
-        ranking.Sort();
-    }
-
-    private double AfterCheck(in Position at, int check, OpenState opened)
-    {
-        var total = 0.0;
-        var isKnown = pool.LeaveOutCheck(check);
-        foreach (var outcome in board.Compiled.Checks[check].Outcomes)
+        for (var r = 0; r < _repairRates.Length; r++)
         {
-            if (isKnown)
-            {
-                total += pool.Least(outcome.Likelihood);
-                continue;
-            }
-
-            var mass = Weights.Multiply(at.Weights, outcome.Likelihood, _weights);
-            total += mass > 0 ? board.Policy.Cost(_weights, mass, opened.AfterOutcome(outcome), board.Tried) : 0;
-        }
-
-        return total;
-    }
-
-    private double AfterRepair(in Position at, int repair)
-    {
-        var keeps = board.Compiled.Repairs[repair].Keeps;
-        var handedOver = board.Compiled.SpecialistCost * Weights.Dot(at.Weights, keeps);
-        return pool.LeaveOutRepair(repair) ? Math.Min(handedOver, pool.Least(keeps)) : handedOver;
-    }
-
-    private void Bundles(in Position at, double known, Ranking ranking)
-    {
-        foreach (var group in board.Compiled.CheckGroups)
-        {
-            var count = 0;
-            var first = -1;
-            foreach (var c in group)
-            {
-                if (board.IsPlannable(c) && _gains[c] > 0)
-                {
-                    first = first < 0 || _gains[c] > _gains[first] ? c : first;
-                    _sorted[count++] = -_gains[c];
-                }
-            }
-
-            if (count > 1)
-            {
-                at.State.AfterCheck(first, out var cost);
-                ranking.Promise(first, known + ((cost - board.Compiled.Checks[first].Cost) * at.Mass) - Together(count));
-            }
+            _repairRates[r] = _board.Tried[r] || !at.State.IsReady(_board.Compiled.Repairs[r]) ? 0 : RateOfRepair(at, r);
         }
     }
 
-    private double Together(int count)
+    private double ToldByCheck(in Position at, int check)
     {
-        Array.Sort(_sorted, 0, count);
-        var (gain, share) = (0.0, 1.0);
+        var compiled = _board.Compiled.Checks[check];
+        _board.Meter.Spend((compiled.Outcomes.Length + 1) * ((_board.Compiled.Width / 16) + 4));
+        var told = Surprise(at.Mass) - Weights.Dot(at.Weights, compiled.Doubt);
+        foreach (var outcome in compiled.Outcomes)
+        {
+            told -= Surprise(Weights.Dot(at.Weights, outcome.Likelihood));
+        }
+
+        return told;
+    }
+
+    private double RateOfRepair(in Position at, int repair)
+    {
+        var (cured, told) = (0.0, 0.0);
+        foreach (var cure in _board.Compiled.Repairs[repair].Cures)
+        {
+            var before = at.Weights[cure.Cause];
+            if (before > 0)
+            {
+                var after = before * (1 - cure.Probability);
+                cured += before - after;
+                told += Surprise(after) - Surprise(before);
+            }
+        }
+
+        told += Surprise(at.Mass) - Surprise(at.Mass - cured);
+        return cured > 0 ? told / Math.Max(at.State.RepairCosts[repair] * (1 - (cured / at.Mass)), _free) : 0;
+    }
+
+    private void RateTogether(in Position at, int[] group)
+    {
+        var count = 0;
+        foreach (var c in group)
+        {
+            if (_told[c] > Least * at.Mass)
+            {
+                Insert(c, count++);
+            }
+        }
+
+        if (count < 2)
+        {
+            return;
+        }
+
+        var first = _group[0];
+        at.State.AfterCheck(first, out var alone);
+        var (told, cost, share) = (0.0, alone - _board.Compiled.Checks[first].Cost, 1.0);
         for (var i = 0; i < count; i++)
         {
-            gain -= _sorted[i] * share;
+            told += _told[_group[i]] * share;
+            cost += _board.Compiled.Checks[_group[i]].Cost;
             share /= 2;
+            _checkRates[first] = Math.Max(_checkRates[first], told / Math.Max(cost, _free));
+        }
+    }
+
+    /// <summary>Keeps the order by what is told, most first.</summary>
+    private void Insert(int check, int count)
+    {
+        var at = count;
+        for (; at > 0 && _told[_group[at - 1]] < _told[check]; at--)
+        {
+            _group[at] = _group[at - 1];
         }
 
-        return gain;
+        _group[at] = check;
     }
+
+    private static double Surprise(double mass) => mass > 0 ? mass * Math.Log(mass) : 0;
 }

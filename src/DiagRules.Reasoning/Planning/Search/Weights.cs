@@ -33,13 +33,23 @@ internal static class Weights
         other = other[..weights.Length];
         ref var first = ref MemoryMarshal.GetReference(weights);
         ref var second = ref MemoryMarshal.GetReference(other);
-        var sum = Vector256<double>.Zero;
-        for (var i = 0; i < weights.Length; i += Lanes)
+        var (sumA, sumB, sumC, sumD) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
+        var i = 0;
+        // Four sums that do not wait for each other.
+        for (; i + (4 * Lanes) <= weights.Length; i += 4 * Lanes)
         {
-            sum += Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+            sumA += Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+            sumB += Vector256.LoadUnsafe(ref first, (nuint)(i + Lanes)) * Vector256.LoadUnsafe(ref second, (nuint)(i + Lanes));
+            sumC += Vector256.LoadUnsafe(ref first, (nuint)(i + (2 * Lanes))) * Vector256.LoadUnsafe(ref second, (nuint)(i + (2 * Lanes)));
+            sumD += Vector256.LoadUnsafe(ref first, (nuint)(i + (3 * Lanes))) * Vector256.LoadUnsafe(ref second, (nuint)(i + (3 * Lanes)));
         }
 
-        return Across(sum);
+        for (; i < weights.Length; i += Lanes)
+        {
+            sumA += Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.LoadUnsafe(ref second, (nuint)i);
+        }
+
+        return Across(sumA + sumB + (sumC + sumD));
     }
 
     /// <summary>Sum of <c>weights * factors * values</c>: what a value is worth on the weights that remain, without keeping these.</summary>
@@ -58,41 +68,6 @@ internal static class Weights
         }
 
         return Across(sum);
-    }
-
-    /// <summary>The least dot product of the factors with rows of a matrix, given by where they start; infinite when there are none.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static double LeastDot(ReadOnlySpan<double> factors, double[] matrix, ReadOnlySpan<int> rows)
-    {
-        ref var factor = ref MemoryMarshal.GetReference(factors);
-        var least = double.PositiveInfinity;
-        var r = 0;
-        // Four rows at a time: their sums do not wait for each other.
-        for (; r + 4 <= rows.Length; r += 4)
-        {
-            ref var a = ref matrix[rows[r]];
-            ref var b = ref matrix[rows[r + 1]];
-            ref var c = ref matrix[rows[r + 2]];
-            ref var d = ref matrix[rows[r + 3]];
-            var (sumA, sumB, sumC, sumD) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
-            for (var i = 0; i < factors.Length; i += Lanes)
-            {
-                var f = Vector256.LoadUnsafe(ref factor, (nuint)i);
-                sumA += f * Vector256.LoadUnsafe(ref a, (nuint)i);
-                sumB += f * Vector256.LoadUnsafe(ref b, (nuint)i);
-                sumC += f * Vector256.LoadUnsafe(ref c, (nuint)i);
-                sumD += f * Vector256.LoadUnsafe(ref d, (nuint)i);
-            }
-
-            least = Math.Min(least, Math.Min(Math.Min(Across(sumA), Across(sumB)), Math.Min(Across(sumC), Across(sumD))));
-        }
-
-        for (; r < rows.Length; r++)
-        {
-            least = Math.Min(least, Dot(factors, matrix.AsSpan(rows[r], factors.Length)));
-        }
-
-        return least;
     }
 
     /// <summary>Multiplies into <paramref name="result"/> and returns the sum of the products.</summary>
