@@ -8,7 +8,12 @@ namespace DiagRules.Conventions.Tests;
 /// <summary>The page of a problem code: what people wrote, and the parts that follow from the catalogue and the samples.</summary>
 internal static class ProblemPage
 {
-    public const string Meaning = "## What it means", Example = "## Example", Mending = "## How to mend it", Mended = "## Mended", Accepting = "## When to accept it";
+    public const string
+        Meaning = "## What it means",
+        Example = "## Example",
+        Mending = "## How to mend it",
+        Mended = "## Mended",
+        Accepting = "## When to accept it";
 
     private const string NoSample = "There is no sample: no text of a pack raises this code.\n";
 
@@ -48,7 +53,8 @@ internal static class ProblemPage
     private static string Good(string code)
     {
         var bad = Files(code, isBad: true);
-        return string.Join("\n", Files(code, isBad: false).Where(file => bad.GetValueOrDefault(file.Key) != file.Value).Select(file => Show(file).TrimEnd('\n') + "\n"));
+        var different = Files(code, isBad: false).Where(file => bad.GetValueOrDefault(file.Key) != file.Value);
+        return string.Join("\n", different.Select(file => Show(file).TrimEnd('\n') + "\n"));
     }
 
     private static string Show(KeyValuePair<string, string> file) =>
