@@ -8,9 +8,14 @@ namespace DiagRules.Conventions.Tests;
 /// <summary>The page of a problem code: what people wrote, and the parts that follow from the catalogue and the samples.</summary>
 internal static class ProblemPage
 {
-    public const string Meaning = "## What it means", Example = "## Example", Mending = "## How to mend it", Mended = "## Mended", Accepting = "## When to accept it";
+    public const string
+        Meaning = "## What it means",
+        Example = "## Example",
+        Mending = "## How to mend it",
+        Mended = "## Mended",
+        Accepting = "## When to accept it";
 
-    private const string NoSample = "There is no sample: nothing raises this code yet.\n";
+    private const string NoSample = "There is no sample: no text of a pack raises this code.\n";
 
     /// <summary>All headings, in order.</summary>
     public static IReadOnlyList<string> Headings { get; } = [Meaning, Example, Mending, Mended, Accepting];
@@ -33,8 +38,8 @@ internal static class ProblemPage
 
     private static string Part(string code, string heading, IReadOnlyDictionary<string, string> parts) => heading switch
     {
-        Example => ProblemSamples.NotRaisedYet.ContainsKey(code) ? NoSample : Bad(code),
-        Mended => ProblemSamples.NotRaisedYet.ContainsKey(code) ? NoSample : Good(code),
+        Example => ProblemSamples.Without.Contains(code) ? NoSample : Bad(code),
+        Mended => ProblemSamples.Without.Contains(code) ? NoSample : Good(code),
         _ => parts.GetValueOrDefault(heading, ""),
     };
 
@@ -48,7 +53,8 @@ internal static class ProblemPage
     private static string Good(string code)
     {
         var bad = Files(code, isBad: true);
-        return string.Join("\n", Files(code, isBad: false).Where(file => bad.GetValueOrDefault(file.Key) != file.Value).Select(file => Show(file).TrimEnd('\n') + "\n"));
+        var different = Files(code, isBad: false).Where(file => bad.GetValueOrDefault(file.Key) != file.Value);
+        return string.Join("\n", different.Select(file => Show(file).TrimEnd('\n') + "\n"));
     }
 
     private static string Show(KeyValuePair<string, string> file) =>

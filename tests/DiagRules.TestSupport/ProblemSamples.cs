@@ -25,10 +25,18 @@ public static class ProblemSamples
     /// <summary>Codes that nothing raises yet, and why; their pages say so.</summary>
     public static IReadOnlyDictionary<string, string> NotRaisedYet { get; } = new Dictionary<string, string>
     {
-        ["DR7003"] = "not raised yet: a calculation that fails leaves its reading unknown without a word",
         ["DR7005"] = "not raised yet: packs are neither signed nor pinned",
         ["DR7006"] = "not raised yet: weighing beyond its budget is refused with a message of its own",
     };
+
+    /// <summary>Codes that no text of a pack raises by itself, and where they are raised.</summary>
+    public static IReadOnlyDictionary<string, string> RaisedWhileDiagnosing { get; } = new Dictionary<string, string>
+    {
+        ["DR7003"] = "raised in the notes of a diagnosis; the calculations that come with this repository do not fail",
+    };
+
+    /// <summary>Codes that have no sample.</summary>
+    public static IReadOnlyList<string> Without { get; } = [.. RaisedWhileDiagnosing.Keys.Concat(NotRaisedYet.Keys).Order(StringComparer.Ordinal)];
 
     /// <summary>Codes that have samples, in order.</summary>
     public static IReadOnlyList<string> Codes { get; } =

@@ -50,7 +50,8 @@ internal sealed class CaseCheck(DiagnosisEngine engine, RecordedCase recorded)
             _named.Add(graded.Id);
             problems.Add(new Problem(
                 ProblemCatalogue.CaseContradicts,
-                $"Case '{recorded.Id}' contradicts itself on '{graded.Id}', which is {Words.Join(sides)}; it is left out of the weighing. Mend what was noted wrongly, or the conditions.",
+                $"Case '{recorded.Id}' contradicts itself on '{graded.Id}', which is {Words.Join(sides)}; it is left out of the weighing. "
+                + "Mend what was noted wrongly, or the conditions.",
                 PlaceOf(graded.Id)));
         }
 
@@ -71,31 +72,59 @@ internal sealed class CaseCheck(DiagnosisEngine engine, RecordedCase recorded)
         // Where the cause was none of the listed ones, that none is possible is the right answer.
         if (ExclusionSearch.LeavesNone(end) && !recorded.Confirmed.All(cause => cause == RecordedCase.Unlisted))
         {
-            var set = new ExclusionSearch(Play, recorded.Observations).Smallest();
-            _named.UnionWith(set.Select(observation => observation.Id));
-            var ids = set.IsEmpty ? "The complaint" : Words.Join([.. set.Select(observation => $"'{observation.Id}'").Distinct()]);
-            return [Impossible($"{ids} {(set.Length <= 1 ? "leaves" : "together leave")} no listed cause possible. Let the confirmed cause show {(set.Length <= 1 ? "it" : "them")}, or give the grades a small background.", set.IsEmpty ? recorded.Place : set[^1].Place)];
+            return [NoneLeft()];
         }
 
-        var left = end.Weighing.LeftOut
-            .Select(node => end.Pack.Nodes.First(graded => end.Network.NodeOf(graded.Node) == node))
-            .ToList();
         var problems = new List<Problem>();
-        if (left.Count > 0)
+        if (end.Weighing.LeftOut.Count > 0)
         {
-            _named.UnionWith(left.Select(graded => graded.Id));
-            var seen = left.Select(graded => end.Known[graded.Node]?.Grades is { IsEmpty: false } grades ? $"'{graded.Id}: {Words.Grades(graded, grades)}'" : $"'{graded.Id}'");
-            problems.Add(Impossible($"{Words.Join([.. seen])} cannot be under any listed cause together with the rest, and the weighing leaves {(left.Count == 1 ? "it" : "them")} out. Say which cause shows it, or give its grade a small background.", PlaceOf(left[0].Id)));
+            problems.Add(LeftOut(end));
         }
 
         if (end.Weighing.AreRepairsLeftOut)
         {
-            var tried = end.Observed.TriedInVain.Order(StringComparer.Ordinal).ToList();
-            _named.UnionWith(tried);
-            problems.Add(Impossible($"{Words.Join([.. tried.Select(repair => $"'{repair}'")])} tried in vain leave no listed cause, and the weighing leaves that out. Say how surely each repair cures, below 1.", PlaceOf(tried[0])));
+            problems.Add(RepairsLeftOut(end.Observed.TriedInVain.Order(StringComparer.Ordinal).ToList()));
         }
 
         return problems;
+    }
+
+    private Problem NoneLeft()
+    {
+        var set = new ExclusionSearch(Play, recorded.Observations).Smallest();
+        _named.UnionWith(set.Select(observation => observation.Id));
+        var ids = set.Select(observation => $"'{observation.Id}'").Distinct().ToList();
+        var (who, them) = ids.Count switch
+        {
+            0 => ("The complaint leaves", "it"),
+            1 => ($"{ids[0]} leaves", "it"),
+            _ => ($"{Words.Join(ids)} together leave", "them"),
+        };
+        return Impossible(
+            $"{who} no listed cause possible. Let the confirmed cause show {them}, or give the grades a small background.",
+            set.IsEmpty ? recorded.Place : set[^1].Place);
+    }
+
+    private Problem LeftOut(Moment end)
+    {
+        var left = end.Weighing.LeftOut.Select(node => end.Pack.Nodes.First(graded => end.Network.NodeOf(graded.Node) == node)).ToList();
+        _named.UnionWith(left.Select(graded => graded.Id));
+        var seen = left.Select(graded => end.Known[graded.Node]?.Grades is { IsEmpty: false } grades
+            ? $"'{graded.Id}: {Words.Grades(graded, grades)}'"
+            : $"'{graded.Id}'");
+        return Impossible(
+            $"{Words.Join([.. seen])} cannot be under any listed cause together with the rest, and the weighing leaves "
+            + $"{(left.Count == 1 ? "it" : "them")} out. Say which cause shows it, or give its grade a small background.",
+            PlaceOf(left[0].Id));
+    }
+
+    private Problem RepairsLeftOut(List<string> tried)
+    {
+        _named.UnionWith(tried);
+        return Impossible(
+            $"{Words.Join([.. tried.Select(repair => $"'{repair}'")])} tried in vain leave no listed cause, and the weighing leaves that out. "
+            + "Say how surely each repair cures, below 1.",
+            PlaceOf(tried[0]));
     }
 
     private Problem Impossible(string message, SourcePlace place) => new(ProblemCatalogue.ImpossibleForAll, $"Case '{recorded.Id}': {message}", place);

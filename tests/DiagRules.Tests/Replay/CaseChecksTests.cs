@@ -66,6 +66,18 @@ public sealed class CaseChecksTests
     }
 
     [Fact]
+    public void GradeThatNoCauseShows_IsReportedAsLeftOut()
+    {
+        var pack = PackText.Demo(("grades: [runs, clicks, silent]", "grades: [runs, clicks, silent, howls]"))
+            .With("cases/demo.yaml", "case: demo-1\npack: demo\nrecorded: 2026-03-02\nobservations:\n  - pump-sound: howls\nconfirmed: [brushes-worn]\n")
+            .Load().Require();
+
+        var problem = Played(pack).ShouldHaveSingleItem();
+        (problem.Code, problem.Place).ShouldBe(("DR6011", pack.Cases[0].Observations[0].Place));
+        problem.Message.ShouldBe("Case 'demo-1': 'pump-sound: howls' cannot be under any listed cause together with the rest, and the weighing leaves it out. Say which cause shows it, or give its grade a small background.");
+    }
+
+    [Fact]
     public void PackThatAcceptsAWarning_HasItsReason() =>
         Played(Load("observations:\n  - fuse-load: 0.1 V\nconfirmed: [fuse-fatigued]\n", "accepts: { DR6010: \"kept as measured\" }\n"))
             .ShouldHaveSingleItem().Accepted.ShouldBe("kept as measured");
