@@ -49,7 +49,7 @@ internal sealed class OpenWork
     public double Information(int check)
     {
         var before = Entropy(_situation.Probabilities, _situation.Unlisted);
-        return before - _situation.Forecast(check).Sum(answer => answer.Probability * Entropy(answer.Probabilities, answer.Unlisted));
+        return before - Progress.Forecast(_situation, check).Sum(answer => answer.Probability * Entropy(answer.Probabilities, answer.Unlisted));
     }
 
     private static double Entropy(IEnumerable<double> probabilities, double unlisted) =>

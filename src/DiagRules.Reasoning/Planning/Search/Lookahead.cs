@@ -5,7 +5,7 @@ namespace DiagRules.Reasoning.Planning.Search;
 /// </summary>
 /// <remarks>
 /// A node is opened only while the most that could still be saved below it (best plan known minus lower bound, both weighted with the probability
-/// of coming there) is above a tolerance. The checks that tell most per cost (<see cref="StepRanking"/>) and the best repair are followed up.
+/// of coming there) is above a tolerance. The steps that tell most per cost (<see cref="StepRanking"/>) are followed up.
 /// Whatever plan is known before a step is followed after it as well (<see cref="PlanReuse"/>), so that a step is never rated worse than itself
 /// and that plan.
 /// </remarks>
@@ -45,6 +45,10 @@ internal sealed class Lookahead
 
     /// <summary>The steps that tell most per cost: checks and complements of repairs.</summary>
     internal int[] Telling(in Position at, int count) => _stepRanking.Best(at, count);
+
+    /// <summary>Whether a check leaves everything possible that was possible before it.</summary>
+    internal bool ObstructsNothing(int check) =>
+        !_compiled.Openings.HasExclusions && Array.TrueForAll(_compiled.Checks[check].Outcomes, outcome => outcome.Pointless.Length == 0);
 
     /// <summary>Begins another pass; what was found in earlier ones is kept.</summary>
     /// <param name="tolerance">The most that a node may leave unsaved, in expected cost of the whole job.</param>
@@ -87,6 +91,16 @@ internal sealed class Lookahead
         return total;
     }
 
+    /// <summary>The expected cost of a repair and what is best after it in vain, as far as is known.</summary>
+    internal double Repair(in Position at, int repair, PlanVector? guide, int depth, out PlanVector plan)
+    {
+        var next = _board.EnterRepair(at, repair, depth);
+        var then = Value(next, guide, depth + 1, out var value);
+        _board.LeaveRepair(repair);
+        plan = PlanVector.AfterRepair(_compiled, at.State, repair, then);
+        return (at.State.RepairCosts[repair] * at.Mass) + value;
+    }
+
     /// <summary>What it costs to do a check first and then to follow a plan that is known already.</summary>
     internal double CheckThen(in Position at, int check, PlanVector guide)
     {
@@ -127,15 +141,6 @@ internal sealed class Lookahead
         }
 
         return floors;
-    }
-
-    internal double Repair(in Position at, int repair, PlanVector? guide, int depth, out PlanVector plan)
-    {
-        var next = _board.EnterRepair(at, repair, depth);
-        var then = Value(next, guide, depth + 1, out var value);
-        _board.LeaveRepair(repair);
-        plan = PlanVector.AfterRepair(_compiled, at.State, repair, then);
-        return (at.State.RepairCosts[repair] * at.Mass) + value;
     }
 
     /// <summary>The best plan known from a position, looked for as long as the tolerance asks for it.</summary>

@@ -71,11 +71,21 @@ internal sealed class PlanReuse(Board board, PlanPool pool, RepairEndings ending
 
         if (plan.Step == PlanVector.Ending)
         {
-            fitted = endings.Rest(plan, at, isWanted, out var rest);
-            return rest;
+            return End(plan, at, isWanted, out fitted);
         }
 
         return plan.Step < 0 ? FitRepair(plan, at, depth, isWanted, out fitted) : FitCheck(plan, at, depth, isWanted, out fitted);
+    }
+
+    private double End(PlanVector plan, in Position at, bool isWanted, out PlanVector? fitted)
+    {
+        fitted = endings.Rest(plan, at, isWanted, out var value);
+        if (pool.Best(at, out var ready) is { } other && ready < value)
+        {
+            (fitted, value) = (other, ready);
+        }
+
+        return value;
     }
 
     private double FitRepair(PlanVector plan, in Position at, int depth, bool isWanted, out PlanVector? fitted)
