@@ -9,7 +9,7 @@ namespace DiagRules.Plugins;
 /// <remarks>
 /// .NET cannot stop a thread from outside. So a calculation that never ends is left running on its background thread, which takes a
 /// processor's time until the process ends, and the whole plugin is switched off: it answers nothing from then on. The caller waits
-/// no longer than the limit, once. A call that goes well allocates nothing; handing it over takes some microseconds.
+/// no longer than the limit, once. A call that goes well allocates nothing; handing it over takes some tens of microseconds.
 /// </remarks>
 internal sealed class PluginGuard(string plugin, TimeSpan limit)
 {
